@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout;
+
+/** Why a frame is where it is. */
+public enum FrameRole {
+	/** One of the equal frames of a run. */
+	RUN,
+	/** Under a window, of its cased width and on its centre. */
+	ANCHOR,
+	/** Under or over an opening that reaches into the tier. */
+	BAY,
+	/** Placed and locked by hand. */
+	PLACED
+}
