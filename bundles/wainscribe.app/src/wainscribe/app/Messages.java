@@ -6,16 +6,16 @@ import org.eclipse.osgi.util.NLS;
 /** The words of the desktop's own menus and messages. */
 final class Messages extends NLS {
 
-	static String DesktopActionBarAdvisor_Edit;
-	static String DesktopActionBarAdvisor_File;
-	static String DesktopActionBarAdvisor_Help;
-	static String DesktopActionBarAdvisor_New;
-	static String DesktopActionBarAdvisor_RestoreArrangement;
-	static String DesktopActionBarAdvisor_View;
-	static String DesktopApplication_FolderInUse;
-	static String DesktopApplication_FolderUnusable;
-	static String DesktopApplication_Title;
-	static String WindowTitle_PartAndProduct;
+	public static String DesktopActionBarAdvisor_Edit;
+	public static String DesktopActionBarAdvisor_File;
+	public static String DesktopActionBarAdvisor_Help;
+	public static String DesktopActionBarAdvisor_New;
+	public static String DesktopActionBarAdvisor_RestoreArrangement;
+	public static String DesktopActionBarAdvisor_View;
+	public static String DesktopApplication_FolderInUse;
+	public static String DesktopApplication_FolderUnusable;
+	public static String DesktopApplication_Title;
+	public static String WindowTitle_PartAndProduct;
 
 	static {
 		NLS.initializeMessages("wainscribe.app.messages", Messages.class); //$NON-NLS-1$
