@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.fabrication;
+
+/** How the end of a piece meets what is there. */
+public enum Joint {
+	/** Mitre in the corner of a frame. */
+	FRAME_MITRE("mitre"), //$NON-NLS-1$
+	/** Mitre with the neighbouring wall's piece in an inside corner. */
+	INSIDE_MITRE("inside mitre"), //$NON-NLS-1$
+	/** Cut as an inside mitre, then coped over the face of the neighbouring wall's piece. */
+	COPE("cope"), //$NON-NLS-1$
+	/** Runs into an inside corner and stops at the other wall. */
+	BUTT_TO_WALL("butt to wall"), //$NON-NLS-1$
+	/** Mitre with the neighbouring wall's piece round an outside corner. */
+	OUTSIDE_MITRE("outside mitre"), //$NON-NLS-1$
+	/** Stops at the casing of a door or window. */
+	BUTT_TO_CASING("butt to casing"), //$NON-NLS-1$
+	/** Stops at a fixture, or at the distance it needs. */
+	BUTT_TO_FIXTURE("butt to fixture"), //$NON-NLS-1$
+	/** Stops at moulding that stays. */
+	BUTT_TO_TRIM("butt to trim"), //$NON-NLS-1$
+	/** A free end, cut square. */
+	SQUARE_END("square end"); //$NON-NLS-1$
+
+	private final String word;
+
+	Joint(String word) {
+		this.word = word;
+	}
+
+	/** Returns the trade word used in files. */
+	public String word() {
+		return word;
+	}
+}

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.fabrication;
+
+import java.util.Locale;
+
+/** What a piece of moulding belongs to. */
+public enum PieceKind {
+	/** A side of a panel frame. */
+	FRAME,
+	/** The rail. */
+	RAIL,
+	/** The base on the floor. */
+	BASE,
+	/** The crown under the ceiling. */
+	CROWN;
+
+	/** Returns the word used in files and labels: {@code frame}, {@code rail} ... */
+	public String word() {
+		return name().toLowerCase(Locale.ROOT);
+	}
+}
