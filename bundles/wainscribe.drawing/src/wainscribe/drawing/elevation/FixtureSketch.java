@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.drawing.elevation;
+
+import wainscribe.drawing.Bounds;
+import wainscribe.drawing.LayerName;
+import wainscribe.drawing.Role;
+import wainscribe.drawing.Subject;
+import wainscribe.model.Fixture;
+
+/** Draws fixtures as simple outlines that fill exactly the measured rectangle. */
+final class FixtureSketch {
+
+	private final Sheet sheet;
+
+	FixtureSketch(Sheet sheet) {
+		this.sheet = sheet;
+	}
+
+	void draw(Fixture fixture) {
+		Bounds outline = Sketches.bounds(fixture);
+		if (outline.width() <= 0 || outline.height() <= 0) {
+			return;
+		}
+		Pencil pencil = new Pencil(sheet, LayerName.FIXTURE, Subject.element(fixture.getId()), outline);
+		Role body = Boolean.TRUE.equals(fixture.getPlanned()) ? Role.FIXTURE_PLANNED : Role.FIXTURE;
+		switch (fixture.getType()) {
+			case TOILET, BIDET, VANITY, BASIN, SINK, TUB, SHOWER -> new SanitarySketch(pencil, body).draw(fixture.getType());
+			case TOWEL_BAR, TOWEL_RING, ROBE_HOOK, TP_HOLDER, GRAB_BAR, SCONCE, THERMOSTAT, KEYPAD, HANDRAIL ->
+				new AccessorySketch(pencil, body).draw(fixture.getType());
+			case HEATER, RADIATOR, REGISTER, GRILLE, FIREPLACE -> new HeatingSketch(pencil, body).draw(fixture);
+			default -> new FurnitureSketch(pencil, body).draw(fixture.getType());
+		}
+	}
+}

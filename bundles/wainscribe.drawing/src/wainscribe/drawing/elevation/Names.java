@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.drawing.elevation;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import wainscribe.drawing.Bounds;
+import wainscribe.drawing.Label;
+import wainscribe.drawing.LayerName;
+import wainscribe.drawing.Point;
+import wainscribe.drawing.Role;
+import wainscribe.drawing.Subject;
+import wainscribe.layout.FrameOutline;
+import wainscribe.layout.RoomDesign;
+import wainscribe.model.Element;
+import wainscribe.model.Placed;
+import wainscribe.model.Wall;
+
+/** Writes names where there is room for them: on frames, openings and fixtures; a name without room is left out. */
+final class Names {
+
+	private static final double TITLE_SIZE = 3.6;
+	private static final double NAME_SIZE = 2.4;
+	private static final double ABOVE_WALL = 5;
+	private static final double CLEAR = 0.8;
+	private static final double LINE = 1.35;
+
+	private final Sheet sheet;
+	private final List<Bounds> taken = new ArrayList<>();
+
+	Names(Sheet sheet) {
+		this.sheet = sheet;
+	}
+
+	void draw(RoomDesign design, Wall wall, Bounds bounds, String title) {
+		sheet.add(LayerName.TEXT, sheet.label(Subject.of(Subject.Kind.WALL), Role.TITLE, title,
+				new Point(0, bounds.y1() + sheet.paper(ABOVE_WALL)), TITLE_SIZE, Label.Anchor.START, false));
+		wall.getBoxes().forEach(box -> taken.add(Sketches.bounds(box)));
+		wall.getFixtures().forEach(fixture -> name(fixture));
+		wall.getOpenings().forEach(opening -> name(opening));
+		wall.getFixtures().forEach(fixture -> taken.add(Sketches.bounds(fixture)));
+		wall.getOpenings().forEach(opening -> taken.add(Sketches.bounds(opening)));
+		double face = design.layout().profile().face().approximateMillimetres();
+		design.layout().of(wall).ifPresent(layout -> layout.frames().forEach(frame -> name(frame, face)));
+	}
+
+	private void name(Placed placed) {
+		write(Subject.element(placed.getId()), Sketches.bounds(placed), List.of(textOf(placed)));
+	}
+
+	private static String textOf(Element element) {
+		return element.getName() == null ? "" : element.getName().strip();
+	}
+
+	private void name(FrameOutline frame, double face) {
+		Quad inner = Quad.of(frame).inset(face);
+		double bottom = Math.max(inner.corner(0).y(), inner.corner(1).y());
+		double top = Math.min(inner.corner(2).y(), inner.corner(3).y());
+		double right = inner.corner(1).x();
+		double left = inner.corner(0).x();
+		if (right <= left || top <= bottom) {
+			return;
+		}
+		String size = Mark.text(frame.width(), sheet.options().unit()) + " \u00d7 "
+				+ Mark.text(frame.height(), sheet.options().unit());
+		Bounds field = new Bounds(left, bottom, right, top);
+		if (!write(Subject.frame(frame.id()), field, List.of(frame.id(), size))) {
+			write(Subject.frame(frame.id()), field, List.of(frame.id()));
+		}
+	}
+
+	/** Writes lines below each other in the middle of an area, or higher or lower in it where something is in the way. */
+	private boolean write(Subject subject, Bounds area, List<String> lines) {
+		double size = sheet.paper(NAME_SIZE);
+		double width = lines.stream().mapToDouble(line -> sheet.metrics().width(line, size)).max().orElse(0);
+		double height = size * (LINE * (lines.size() - 1) + Label.CAP_HEIGHT + Label.TAIL);
+		if (width == 0 || width + 2 * sheet.paper(CLEAR) > area.width() || height > area.height()) {
+			return false;
+		}
+		Point middle = area.centre();
+		for (double share : new double[] { 0, 0.5, -0.5, 0.9, -0.9 }) {
+			double y = middle.y() + share * (area.height() - height) / 2;
+			Bounds block = new Bounds(middle.x() - width / 2, y - height / 2, middle.x() + width / 2, y + height / 2);
+			if (taken.stream().noneMatch(block.grown(sheet.paper(CLEAR))::overlaps)) {
+				write(subject, block, lines, size);
+				taken.add(block);
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private void write(Subject subject, Bounds block, List<String> lines, double size) {
+		double y = block.y1() - size * Label.CAP_HEIGHT;
+		for (String line : lines) {
+			sheet.add(LayerName.TEXT, sheet.label(subject, Role.NOTE, line, new Point(block.centre().x(), y), NAME_SIZE,
+					Label.Anchor.MIDDLE, false));
+			y -= size * LINE;
+		}
+	}
+}
