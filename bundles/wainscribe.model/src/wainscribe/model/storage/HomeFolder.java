@@ -181,6 +181,15 @@ public final class HomeFolder {
 		ModelFile.write(fileOf(room), room.eResource());
 	}
 
+	/**
+	 * Writes the home without its rooms.
+	 *
+	 * @throws IOException if it can't be written; the old file stays
+	 */
+	public void saveHome() throws IOException {
+		ModelFile.write(homePath(), home.eResource());
+	}
+
 	private Path homePath() {
 		return directory.resolve(HOME_FILE);
 	}
