@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.ui.session;
 
+import java.util.List;
+
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -10,6 +12,7 @@ import wainscribe.layout.RoomDesign;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
 import wainscribe.model.length.LengthUnit;
+import wainscribe.rules.Finding;
 
 /**
  * A room that is open: what all its editors and views share. One model, one undo history, one derived design.
@@ -45,6 +48,12 @@ public interface RoomSession {
 	 * @return the design, never null; where the brief names an unknown pattern it stays without frames
 	 */
 	RoomDesign design();
+
+	/** Returns what the rules found at the last check, the heaviest first; never null, empty before the first check. */
+	List<Finding> findings();
+
+	/** Tells whether the room was checked at least once; until then an empty list of findings says nothing. */
+	boolean isChecked();
 
 	/** Tells whether there are edits that were not saved. */
 	boolean isDirty();

@@ -9,7 +9,7 @@ public interface RoomSessionListener {
 		// of no interest to most
 	}
 
-	/** The room was checked again: what the checks found may differ. Comes a moment after the last edit. */
+	/** The room was checked again: {@link RoomSession#findings()} may differ. Comes a moment after the last edit. */
 	default void findingsChanged(RoomSession session) {
 		// of no interest to most
 	}

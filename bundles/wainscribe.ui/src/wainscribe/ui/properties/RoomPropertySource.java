@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.ui.properties;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.ui.views.properties.IPropertyDescriptor;
+
+import wainscribe.commands.SetDecisionCommand;
+import wainscribe.layout.EffectiveBrief;
+import wainscribe.model.Brief;
+import wainscribe.model.WainscribePackage.Literals;
+import wainscribe.ui.session.RoomSession;
+
+/** A room: what was measured, and what was decided for it. */
+final class RoomPropertySource extends CommandPropertySource {
+
+	private static final Map<EAttribute, Function<EffectiveBrief, Object>> EFFECTIVE = Map.ofEntries(
+		Map.entry(Literals.BRIEF__PATTERN, EffectiveBrief::pattern),
+		Map.entry(Literals.BRIEF__MATERIAL, EffectiveBrief::material),
+		Map.entry(Literals.BRIEF__RAIL, EffectiveBrief::railTop),
+		Map.entry(Literals.BRIEF__RAIL_FACE, brief -> brief.rail().face()),
+		Map.entry(Literals.BRIEF__RAIL_THICKNESS, brief -> brief.rail().thickness()),
+		Map.entry(Literals.BRIEF__GAP, EffectiveBrief::fixedGap),
+		Map.entry(Literals.BRIEF__GAP_Y, EffectiveBrief::fixedGapY),
+		Map.entry(Literals.BRIEF__FACE, brief -> brief.frame().face()),
+		Map.entry(Literals.BRIEF__THICKNESS, brief -> brief.frame().thickness()),
+		Map.entry(Literals.BRIEF__FRAME_WIDTH_MIN, EffectiveBrief::widthMin),
+		Map.entry(Literals.BRIEF__FRAME_WIDTH_MAX, EffectiveBrief::widthMax),
+		Map.entry(Literals.BRIEF__BASE, EffectiveBrief::base),
+		Map.entry(Literals.BRIEF__CROWN, EffectiveBrief::crown),
+		Map.entry(Literals.BRIEF__BOARD, EffectiveBrief::board),
+		Map.entry(Literals.BRIEF__BOARD_WALLS, brief -> listOrNull(List.copyOf(brief.boardWalls()))),
+		Map.entry(Literals.BRIEF__STOCK, brief -> listOrNull(brief.stock())),
+		Map.entry(Literals.BRIEF__NAIL, EffectiveBrief::nail));
+
+	private final RoomSession session;
+	private final FeatureWords words;
+	private final ElementPropertySource room;
+	private final BriefDecisions decisions;
+
+	RoomPropertySource(RoomSession session, FeatureWords words, FeatureDescriptors descriptors) {
+		super(session.commandStack());
+		this.session = session;
+		this.words = words;
+		this.room = new ElementPropertySource(session.room(), session.commandStack(), words, descriptors);
+		this.decisions = new BriefDecisions(descriptors, words);
+	}
+
+	@Override
+	public IPropertyDescriptor[] getPropertyDescriptors() {
+		List<IPropertyDescriptor> all = new ArrayList<>(room.descriptors());
+		all.addAll(decisions.descriptors());
+		return all.toArray(IPropertyDescriptor[]::new);
+	}
+
+	@Override
+	public Object getPropertyValue(Object id) {
+		return BriefDecisions.isDecision(id) ? BriefDecisions.of(session.room().getBrief(), (EAttribute) id, this::otherwise)
+			: room.getPropertyValue(id);
+	}
+
+	@Override
+	public boolean isPropertySet(Object id) {
+		return BriefDecisions.isDecision(id) ? BriefDecisions.ownValue(session.room().getBrief(), (EAttribute) id).isPresent()
+			: room.isPropertySet(id);
+	}
+
+	@Override
+	Command change(Object id, Object value) {
+		return BriefDecisions.isDecision(id)
+			? new SetDecisionCommand(session.room(), (EAttribute) id, value, decisions.nameOf((EAttribute) id))
+			: room.change(id, value);
+	}
+
+	/** What holds for the room although it was not decided for it. */
+	private Decision otherwise(EAttribute feature) {
+		Brief home = session.home().getBrief();
+		Optional<Object> effective = effective(feature);
+		if (BriefDecisions.ownValue(home, feature).isPresent()) {
+			return new Decision(null, effective.orElse(null), words.word("origin.home")); //$NON-NLS-1$
+		}
+		if (effective.isEmpty() && (feature == Literals.BRIEF__GAP || feature == Literals.BRIEF__GAP_Y)) {
+			Object chosen = feature == Literals.BRIEF__GAP ? session.design().layout().gap() : session.design().layout().gapY();
+			return new Decision(null, chosen, words.word("origin.layout")); //$NON-NLS-1$
+		}
+		return new Decision(null, effective.orElse(null), effective.isPresent() ? words.word("origin.default") : ""); //$NON-NLS-1$ //$NON-NLS-2$
+	}
+
+	private Optional<Object> effective(EAttribute feature) {
+		return Optional.ofNullable(EFFECTIVE.get(feature).apply(session.design().brief()));
+	}
+
+	private static Object listOrNull(List<?> list) {
+		return list.isEmpty() ? null : list;
+	}
+}
