@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.fabrication;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+import wainscribe.fabrication.RunPieces.RunSpec;
+import wainscribe.layout.FrameOutline;
+import wainscribe.layout.RoomDesign;
+import wainscribe.layout.WallLayout;
+import wainscribe.model.ExistingTrim;
+import wainscribe.model.Room;
+import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
+import wainscribe.profile.ProfileCatalogue;
+
+/**
+ * Derives the cut list of a design: frames, rail, base and crown, each piece with its lengths, ends and saw settings.
+ * <p>
+ * Existing moulding that stays gives no piece and ends the runs it meets; moulding that goes is listed as a removal. The
+ * same design always gives the same pieces with the same labels.
+ */
+public final class CutLists {
+
+	private final ProfileCatalogue profiles;
+
+	/**
+	 * Creates the service.
+	 *
+	 * @param profiles the profiles that designs refer to
+	 */
+	public CutLists(ProfileCatalogue profiles) {
+		this.profiles = Objects.requireNonNull(profiles);
+	}
+
+	/**
+	 * Derives the cut list of a room.
+	 *
+	 * @param design the room with its layout
+	 * @return its pieces and removals; empty lists where nothing is to be done
+	 */
+	public CutList of(RoomDesign design) {
+		Room room = design.room();
+		PieceNotes notes = new PieceNotes(design.brief().units(), design.brief().longestStock());
+		FrameMembers members = new FrameMembers(design.layout().profile(), design.layout().material(), notes);
+		List<RunPieces> runs = new ArrayList<>();
+		for (RunSpec spec : new RunSpecs(profiles).of(design)) {
+			runs.add(new RunPieces(room, spec, notes));
+		}
+		List<Piece> pieces = new ArrayList<>();
+		List<Removal> removals = new ArrayList<>();
+		for (int i = 0; i < room.getWalls().size(); i++) {
+			Wall wall = room.getWalls().get(i);
+			for (FrameOutline frame : framesOn(design, wall)) {
+				pieces.addAll(members.of(name(wall, i), frame));
+			}
+			for (RunPieces run : runs) {
+				pieces.addAll(run.on(i));
+			}
+			addRemovals(wall, name(wall, i), removals);
+		}
+		return new CutList(room.getName() == null ? "" : room.getName(), pieces, removals); //$NON-NLS-1$
+	}
+
+	private static List<FrameOutline> framesOn(RoomDesign design, Wall wall) {
+		return design.layout().of(wall).stream().flatMap(WallLayout::frames).toList();
+	}
+
+	private static void addRemovals(Wall wall, String name, List<Removal> removals) {
+		for (ExistingTrim trim : wall.getTrims()) {
+			if (Boolean.FALSE.equals(trim.getKeep())) {
+				Length x = trim.getX() == null ? Length.ZERO : trim.getX();
+				Length end = wall.getLength() == null ? x : wall.getLength();
+				Length length = trim.getWidth() == null ? end.minus(x).max(Length.ZERO) : trim.getWidth();
+				removals.add(new Removal(name, trim.getType(), trim.getName() == null ? "" : trim.getName(), length)); //$NON-NLS-1$
+			}
+		}
+	}
+
+	private static String name(Wall wall, int index) {
+		return wall.getName() == null ? String.valueOf(index + 1) : wall.getName();
+	}
+}

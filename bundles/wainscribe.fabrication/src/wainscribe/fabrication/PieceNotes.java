@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.fabrication;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.osgi.util.NLS;
+
+import wainscribe.model.length.Length;
+import wainscribe.model.length.LengthFormat;
+import wainscribe.model.length.LengthUnit;
+
+/** Writes what has to be known of a piece beyond its measures. */
+record PieceNotes(LengthUnit unit, Optional<Length> longestStock) {
+
+	List<String> of(PieceKind kind, Length longPoint, PieceEnd start, PieceEnd end) {
+		List<String> notes = new ArrayList<>();
+		longestStock.filter(longPoint::isMoreThan).ifPresent(stock -> {
+			String template = kind == PieceKind.FRAME ? Messages.PieceNotes_LongerThanStock : Messages.PieceNotes_ScarfOnStud;
+			notes.add(NLS.bind(template, LengthFormat.asShown(stock, unit)));
+		});
+		BigDecimal steepest = start.turn().max(start.tilt()).max(end.turn()).max(end.tilt());
+		if (start.isBeyondSaw() || end.isBeyondSaw()) {
+			notes.add(NLS.bind(Messages.PieceNotes_BeyondSaw, steepest.toPlainString()));
+		}
+		return notes;
+	}
+}

@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.fabrication;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static wainscribe.fabrication.SampleRoom.mm;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import wainscribe.fabrication.CornerJoints.Cut;
+import wainscribe.layout.MouldingSection;
+import wainscribe.layout.RailBand;
+import wainscribe.model.Fixture;
+import wainscribe.model.FixtureType;
+import wainscribe.model.HeatSource;
+import wainscribe.model.Material;
+import wainscribe.model.ProfileUse;
+import wainscribe.model.TrimType;
+import wainscribe.model.WainscribeFactory;
+import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
+import wainscribe.profile.BuiltInProfiles;
+
+class RunPiecesTest {
+
+	private final CutLists cutLists = new CutLists(BuiltInProfiles.catalogue());
+
+	private List<Piece> of(SampleRoom sample, PieceKind kind) {
+		return cutLists.of(sample.design()).pieces().stream().filter(piece -> piece.kind() == kind).toList();
+	}
+
+	private static SampleRoom box(String... angles) {
+		SampleRoom sample = new SampleRoom(2400);
+		int[] lengths = { 3000, 2000, 3000, 2000 };
+		for (int i = 0; i < lengths.length; i++) {
+			sample.wall(String.valueOf((char) ('A' + i)), lengths[i], angles.length == 0 ? "90" : angles[i]);
+		}
+		return sample;
+	}
+
+	@Test
+	void aRailRunsToEveryCornerAndIsCopedToTheWallBefore() {
+		SampleRoom sample = box();
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		List<Piece> rails = of(sample, PieceKind.RAIL);
+		assertEquals(List.of("A/rail", "B/rail", "C/rail", "D/rail"), rails.stream().map(Piece::label).toList());
+		Piece first = rails.getFirst();
+		assertEquals(mm(3000), first.longPoint());
+		assertEquals(mm(2980), first.shortPoint());
+		assertEquals(new PieceEnd(Joint.COPE, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.BACK), first.start());
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_WALL), first.end());
+		assertEquals("rail 60x20", first.profile());
+	}
+
+	@Test
+	void cornersUseHalfTheMeasuredAngle() {
+		SampleRoom sample = box("135", "60", "88", "77");
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		List<Piece> rails = of(sample, PieceKind.RAIL);
+		assertEquals(Joint.INSIDE_MITRE, rails.get(0).end().joint());
+		assertEquals(0, new BigDecimal("22.5").compareTo(rails.get(0).end().turn()));
+		assertEquals(rails.get(0).end(), rails.get(1).start());
+		assertEquals(0, new BigDecimal("60").compareTo(rails.get(1).end().turn()));
+		assertEquals(Joint.BUTT_TO_WALL, rails.get(2).end().joint());
+		assertEquals(new PieceEnd(Joint.COPE, BigDecimal.valueOf(46), BigDecimal.ZERO, LongSide.BACK), rails.get(3).start());
+		assertEquals(new PieceEnd(Joint.BUTT_TO_WALL, BigDecimal.valueOf(2), BigDecimal.ZERO, LongSide.BACK), rails.get(2).end());
+	}
+
+	@Test
+	void anOutsideCornerIsMitredWithTheLongPointAtTheFace() {
+		SampleRoom sample = new SampleRoom(2400);
+		sample.room.setOpen(true);
+		sample.wall("A", 1000, "270");
+		sample.wall("B", 800, "90");
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		List<Piece> rails = of(sample, PieceKind.RAIL);
+		assertEquals(new PieceEnd(Joint.OUTSIDE_MITRE, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.FACE), rails.get(0).end());
+		assertEquals(PieceEnd.square(Joint.SQUARE_END), rails.get(0).start());
+		assertEquals(mm(1020), rails.get(0).longPoint());
+		assertEquals(mm(1000), rails.get(0).shortPoint());
+		assertEquals(mm(820), rails.get(1).longPoint());
+	}
+
+	@Test
+	void aRailButtsToTheCasingsOfADoor() {
+		SampleRoom sample = box();
+		SampleRoom.door(sample.room.getWalls().get(0), 1000, 800, 2000, 70);
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		List<Piece> rails = of(sample, PieceKind.RAIL);
+		assertEquals("A/rail-1", rails.get(0).label());
+		assertEquals(mm(930), rails.get(0).longPoint());
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_CASING), rails.get(0).end());
+		assertEquals(mm(1130), rails.get(1).longPoint());
+		assertEquals(mm(1870), rails.get(1).x0());
+	}
+
+	@Test
+	void aDoorInTheCornerLeavesTheNeighbourToButt() {
+		SampleRoom sample = box();
+		SampleRoom.door(sample.room.getWalls().get(0), 2130, 800, 2000, 70);
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		Piece second = of(sample, PieceKind.RAIL).get(1);
+		assertEquals("B/rail", second.label());
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_WALL), second.start());
+	}
+
+	@Test
+	void aBaseThatStaysGivesNoPieceAndOneThatGoesIsARemoval() {
+		SampleRoom sample = box();
+		sample.base = mm(120);
+		sample.profiles = Map.of(ProfileUse.BASE, "ogee-base-120");
+		SampleRoom.trim(sample.room.getWalls().get(0), TrimType.BASE, true);
+		SampleRoom.trim(sample.room.getWalls().get(1), TrimType.BASE, false);
+		CutList list = cutLists.of(sample.design());
+		assertEquals(List.of("B/base", "C/base", "D/base"), list.pieces().stream().map(Piece::label).toList());
+		assertEquals("ogee-base-120", list.pieces().getFirst().profile());
+		assertEquals(List.of(new Removal("B", TrimType.BASE, "Old base", mm(2000))), list.removals());
+		assertTrue(list.pieces().getFirst().notes().isEmpty());
+	}
+
+	@Test
+	void theBaseRunsBehindAToiletAndStopsShortOfAnElectricHeater() {
+		SampleRoom sample = box();
+		sample.base = mm(120);
+		fixture(sample.room.getWalls().get(0), FixtureType.TOILET, 300, 400);
+		fixture(sample.room.getWalls().get(0), FixtureType.HEATER, 1500, 500).setHeat(HeatSource.ELECTRIC);
+		List<Piece> base = of(sample, PieceKind.BASE);
+		assertEquals(mm(1500).minus(Length.ofInches(12)), base.get(0).longPoint());
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_FIXTURE), base.get(0).end());
+		assertEquals(mm(2000).plus(Length.ofInches(12)), base.get(1).x0());
+	}
+
+	private static Fixture fixture(Wall wall, FixtureType type, int x, int width) {
+		Fixture fixture = WainscribeFactory.eINSTANCE.createFixture();
+		fixture.setType(type);
+		fixture.setX(mm(x));
+		fixture.setY(mm(50));
+		fixture.setWidth(mm(width));
+		fixture.setHeight(mm(300));
+		wall.getFixtures().add(fixture);
+		return fixture;
+	}
+
+	@Test
+	void plasterIsMitredInsideAsItCannotBeCoped() {
+		SampleRoom sample = box();
+		sample.material = Material.PLASTER;
+		sample.crown = mm(70);
+		sample.profiles = Map.of(ProfileUse.CROWN, "cove-crown-70");
+		Piece crown = of(sample, PieceKind.CROWN).getFirst();
+		assertEquals(Joint.INSIDE_MITRE, crown.start().joint());
+		assertEquals(35.2644, crown.start().turn().doubleValue(), 0.0001);
+		assertEquals(30.0, crown.start().tilt().doubleValue(), 0.0001);
+		assertEquals(LongSide.LOWER_EDGE, crown.start().longSide());
+	}
+
+	/**
+	 * Crown lengths: wall, projection, drop, corner left and right, edge on the ceiling, shortest stock, saw left and right.
+	 * Derived from the change at a corner (projection times the cotangent of half the angle), checked with the flat-cut
+	 * mitre through the face width.
+	 */
+	@ParameterizedTest
+	@CsvSource({ "3000, 60, 76.7965, 90, 90, 2880, 3000, 31.6190, 31.6190",
+			"1200, 60, 76.7965, 90, 270, 1200, 1260, 31.6190, 31.6190",
+			"1500, 60, 76.7965, 270, 270, 1620, 1620, 31.6190, 31.6190",
+			"900, 60, 76.7965, 135, 135, 850.2944, 900, 14.3064, 14.3064",
+			"3000, 60, 76.7965, 88, 92, 2879.9269, 3000, 32.5190, 30.7331",
+			"600, 75, 75, 225, 225, 662.1320, 662.1320, 16.3249, 16.3249",
+			"3652, 75, 75, 91, 93, 3507.1254, 3652, 34.7944, 33.8624" })
+	void crownKeepsTheWallsLengthAtItsBack(double wall, double projection, double drop, double left, double right,
+			double ceiling, double stock, double sawLeft, double sawRight) {
+		MouldingSection section = new MouldingSection("", length(drop), length(projection));
+		RunCut cut = new RunCut(section, true, length(wall), Length.ZERO, new Cut(Joint.INSIDE_MITRE, left / 2),
+				new Cut(Joint.INSIDE_MITRE, right / 2));
+		Length ceilingEdge = length(wall).minus(Mitre.inset(section.thickness(), left / 2))
+				.minus(Mitre.inset(section.thickness(), right / 2));
+		assertEquals(ceiling, ceilingEdge.approximateMillimetres(), 0.0005);
+		assertEquals(stock, cut.longPoint().approximateMillimetres(), 0.0005);
+		assertEquals(sawLeft, cut.start().turn().doubleValue(), 0.0002);
+		assertEquals(sawRight, cut.end().turn().doubleValue(), 0.0002);
+	}
+
+	private static Length length(double millimetres) {
+		return new Length(Math.round(millimetres * Length.UNITS_PER_MILLIMETRE));
+	}
+
+	@Test
+	void aRailUpAStairIsCutPlumb() {
+		SampleRoom sample = new SampleRoom(2400);
+		Wall stair = sample.wall("S", 2400, "90");
+		stair.setFloorRight(mm(700));
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		Piece rail = of(sample, PieceKind.RAIL).getFirst();
+		// 7 : 24 : 25, so the slope is 2500 long and the edges are out of step by 60 x 7 / 24 = 17.5
+		assertEquals(new BigDecimal("2517.5"), rail.longPoint().toMillimetres().stripTrailingZeros());
+		assertEquals(new BigDecimal("2482.5"), rail.shortPoint().toMillimetres().stripTrailingZeros());
+		assertEquals(16.2602, rail.start().turn().doubleValue(), 0.0001);
+		assertEquals(LongSide.LOWER_EDGE, rail.start().longSide());
+		assertEquals(LongSide.UPPER_EDGE, rail.end().longSide());
+	}
+
+	@Test
+	void aRunLongerThanTheStockIsToBeScarfed() {
+		SampleRoom sample = box();
+		sample.stock = List.of(mm(2400));
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		List<Piece> rails = of(sample, PieceKind.RAIL);
+		assertTrue(rails.get(0).notes().getFirst().contains("scarf"));
+		assertTrue(rails.get(1).notes().isEmpty());
+	}
+}
