@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.takeoff;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+
+/**
+ * Packs of one size.
+ *
+ * @param count     how many to buy
+ * @param size      how much one holds
+ * @param unit      unit of the size
+ * @param unitPrice price of one, in the home's currency before tax
+ */
+public record PackCount(int count, BigDecimal size, String unit, BigDecimal unitPrice) {
+
+	/** Refuses nulls. */
+	public PackCount {
+		Objects.requireNonNull(size);
+		Objects.requireNonNull(unit);
+		Objects.requireNonNull(unitPrice);
+	}
+
+	/** Returns the price of all of them. */
+	public BigDecimal price() {
+		return unitPrice.multiply(BigDecimal.valueOf(count));
+	}
+}
