@@ -14,26 +14,32 @@ import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 
 /**
- * Lays out the menu bar. Other bundles add to it by command, in these places:
+ * Lays out the menu bar. Its menus have ids of our own, because the usual ones draw in entries of a programmer's
+ * workbench. Other bundles add to them by command, in these places:
  *
  * <ul>
- * <li>{@code menu:file?after=new.ext}, {@code menu:file.new?after=additions}, {@code menu:file?after=export.ext}
- * <li>{@code menu:edit?after=edit.ext}
- * <li>{@code menu:view?after=views}, {@code menu:view?after=zoom}, {@code menu:view?after=appearance}
- * <li>{@code menu:help?after=help.ext}
- * <li>top level: {@code menu:org.eclipse.ui.main.menu?after=additions}, before Help
+ * <li>{@code menu:wainscribe.file.new?after=additions}: new things
+ * <li>{@code menu:wainscribe.file?after=open}, {@code menu:wainscribe.file?after=export}
+ * <li>{@code menu:wainscribe.edit?after=more}
+ * <li>{@code menu:wainscribe.view?after=panels}, {@code menu:wainscribe.view?after=zoom},
+ * {@code menu:wainscribe.view?after=appearance}
+ * <li>{@code menu:wainscribe.help?after=more}
+ * <li>{@code menu:org.eclipse.ui.main.menu?after=additions}: menus between View and Help
  * </ul>
  */
 final class DesktopActionBarAdvisor extends ActionBarAdvisor {
 
-	private static final String MENU_NEW = "file.new"; //$NON-NLS-1$
-	private static final String MENU_VIEW = "view"; //$NON-NLS-1$
-	private static final String GROUP_EXPORT = "export.ext"; //$NON-NLS-1$
-	private static final String GROUP_EDIT = "edit.ext"; //$NON-NLS-1$
-	private static final String GROUP_VIEWS = "views"; //$NON-NLS-1$
+	private static final String MENU_FILE = "wainscribe.file"; //$NON-NLS-1$
+	private static final String MENU_NEW = "wainscribe.file.new"; //$NON-NLS-1$
+	private static final String MENU_EDIT = "wainscribe.edit"; //$NON-NLS-1$
+	private static final String MENU_VIEW = "wainscribe.view"; //$NON-NLS-1$
+	private static final String MENU_HELP = "wainscribe.help"; //$NON-NLS-1$
+	private static final String GROUP_OPEN = "open"; //$NON-NLS-1$
+	private static final String GROUP_EXPORT = "export"; //$NON-NLS-1$
+	private static final String GROUP_PANELS = "panels"; //$NON-NLS-1$
 	private static final String GROUP_ZOOM = "zoom"; //$NON-NLS-1$
 	private static final String GROUP_APPEARANCE = "appearance"; //$NON-NLS-1$
-	private static final String GROUP_HELP = "help.ext"; //$NON-NLS-1$
+	private static final String GROUP_MORE = "more"; //$NON-NLS-1$
 
 	DesktopActionBarAdvisor(IActionBarConfigurer configurer) {
 		super(configurer);
@@ -41,11 +47,14 @@ final class DesktopActionBarAdvisor extends ActionBarAdvisor {
 
 	@Override
 	protected void makeActions(IWorkbenchWindow window) {
-		for (ActionFactory factory : new ActionFactory[] { ActionFactory.SAVE, ActionFactory.SAVE_ALL, ActionFactory.CLOSE,
+		for (ActionFactory factory : new ActionFactory[] { ActionFactory.SAVE, ActionFactory.SAVE_ALL,
 			ActionFactory.QUIT, ActionFactory.UNDO, ActionFactory.REDO, ActionFactory.CUT, ActionFactory.COPY,
 			ActionFactory.PASTE, ActionFactory.DELETE, ActionFactory.SELECT_ALL, ActionFactory.ABOUT }) {
 			register(factory.create(window));
 		}
+		IWorkbenchAction close = ActionFactory.CLOSE.create(window);
+		close.setText(Messages.DesktopActionBarAdvisor_Close);
+		register(close);
 		IWorkbenchAction restore = ActionFactory.RESET_PERSPECTIVE.create(window);
 		restore.setText(Messages.DesktopActionBarAdvisor_RestoreArrangement);
 		register(restore);
@@ -61,11 +70,11 @@ final class DesktopActionBarAdvisor extends ActionBarAdvisor {
 	}
 
 	private IMenuManager fileMenu() {
-		IMenuManager menu = new MenuManager(Messages.DesktopActionBarAdvisor_File, IWorkbenchActionConstants.M_FILE);
+		IMenuManager menu = new MenuManager(Messages.DesktopActionBarAdvisor_File, MENU_FILE);
 		IMenuManager create = new MenuManager(Messages.DesktopActionBarAdvisor_New, MENU_NEW);
 		create.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 		menu.add(create);
-		menu.add(new GroupMarker(IWorkbenchActionConstants.NEW_EXT));
+		menu.add(new GroupMarker(GROUP_OPEN));
 		menu.add(new Separator());
 		menu.add(action(ActionFactory.SAVE));
 		menu.add(action(ActionFactory.SAVE_ALL));
@@ -78,7 +87,7 @@ final class DesktopActionBarAdvisor extends ActionBarAdvisor {
 	}
 
 	private IMenuManager editMenu() {
-		IMenuManager menu = new MenuManager(Messages.DesktopActionBarAdvisor_Edit, IWorkbenchActionConstants.M_EDIT);
+		IMenuManager menu = new MenuManager(Messages.DesktopActionBarAdvisor_Edit, MENU_EDIT);
 		menu.add(action(ActionFactory.UNDO));
 		menu.add(action(ActionFactory.REDO));
 		menu.add(new Separator());
@@ -88,13 +97,13 @@ final class DesktopActionBarAdvisor extends ActionBarAdvisor {
 		menu.add(new Separator());
 		menu.add(action(ActionFactory.DELETE));
 		menu.add(action(ActionFactory.SELECT_ALL));
-		menu.add(new Separator(GROUP_EDIT));
+		menu.add(new Separator(GROUP_MORE));
 		return menu;
 	}
 
 	private IMenuManager viewMenu() {
 		IMenuManager menu = new MenuManager(Messages.DesktopActionBarAdvisor_View, MENU_VIEW);
-		menu.add(new GroupMarker(GROUP_VIEWS));
+		menu.add(new GroupMarker(GROUP_PANELS));
 		menu.add(new Separator(GROUP_ZOOM));
 		menu.add(new Separator(GROUP_APPEARANCE));
 		menu.add(new Separator());
@@ -103,8 +112,8 @@ final class DesktopActionBarAdvisor extends ActionBarAdvisor {
 	}
 
 	private IMenuManager helpMenu() {
-		IMenuManager menu = new MenuManager(Messages.DesktopActionBarAdvisor_Help, IWorkbenchActionConstants.M_HELP);
-		menu.add(new GroupMarker(GROUP_HELP));
+		IMenuManager menu = new MenuManager(Messages.DesktopActionBarAdvisor_Help, MENU_HELP);
+		menu.add(new GroupMarker(GROUP_MORE));
 		menu.add(new Separator());
 		menu.add(action(ActionFactory.ABOUT));
 		return menu;

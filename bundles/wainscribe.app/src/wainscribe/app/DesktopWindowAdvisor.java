@@ -34,6 +34,11 @@ final class DesktopWindowAdvisor extends WorkbenchWindowAdvisor {
 	}
 
 	@Override
+	public void postWindowOpen() {
+		ForeignActionSets.hide(getWindowConfigurer().getWindow().getActivePage());
+	}
+
+	@Override
 	public void postWindowCreate() {
 		WindowTitle.follow(getWindowConfigurer());
 	}

@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 /** The words of the desktop's own menus and messages. */
 final class Messages extends NLS {
 
+	public static String DesktopActionBarAdvisor_Close;
 	public static String DesktopActionBarAdvisor_Edit;
 	public static String DesktopActionBarAdvisor_File;
 	public static String DesktopActionBarAdvisor_Help;

@@ -85,6 +85,14 @@ class PluginDescriptorTest {
 			attribute -> attribute.name().equals("schemeId") && !attribute.value().equals("wainscribe.app.keys"));
 	}
 
+	@ParameterizedTest
+	@MethodSource("descriptors")
+	void menuIsOneOfTheDesktop(Path file) {
+		refuse(file, "places in menus that the desktop does not have, see DesktopActionBarAdvisor",
+			attribute -> attribute.name().equals("locationURI")
+				&& attribute.value().matches("menu:(file|edit|view|window|help|navigate|project)\\b.*"));
+	}
+
 	private static void refuse(Path file, String what, Predicate<Attribute> wrong) {
 		assertEquals("", Descriptor.read(file).attributes().stream().filter(wrong).map(Attribute::toString)
 			.collect(Collectors.joining("\n")), what + " in " + Repository.ROOT.relativize(file));
