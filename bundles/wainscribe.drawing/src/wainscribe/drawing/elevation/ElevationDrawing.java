@@ -65,7 +65,7 @@ public final class ElevationDrawing {
 			new DimensionStrings(sheet, design, wall).draw(bounds);
 		}
 		if (options.layers().contains(LayerName.TEXT)) {
-			new Names(sheet).draw(design, wall, bounds, title);
+			new Names(sheet, bounds).draw(design, wall, title);
 		}
 		Bounds extent = sheet.extent(bounds).grown(sheet.paper(MARGIN));
 		return new Drawing(title, options.unit(), options.scale(), bounds, extent, sheet.layers());

@@ -26,22 +26,29 @@ final class Names {
 	private static final double LINE = 1.35;
 
 	private final Sheet sheet;
+	private final Bounds wall;
 	private final List<Bounds> taken = new ArrayList<>();
 
-	Names(Sheet sheet) {
+	/**
+	 * Creates a writer of names.
+	 *
+	 * @param bounds of the wall; beyond it stand the dimensions, so no name leaves it
+	 */
+	Names(Sheet sheet, Bounds bounds) {
 		this.sheet = sheet;
+		wall = bounds;
 	}
 
-	void draw(RoomDesign design, Wall wall, Bounds bounds, String title) {
+	void draw(RoomDesign design, Wall surveyed, String title) {
 		sheet.add(LayerName.TEXT, sheet.label(Subject.of(Subject.Kind.WALL), Role.TITLE, title,
-				new Point(0, bounds.y1() + sheet.paper(ABOVE_WALL)), TITLE_SIZE, Label.Anchor.START, false));
-		wall.getBoxes().forEach(box -> taken.add(Sketches.bounds(box)));
-		wall.getFixtures().forEach(fixture -> name(fixture));
-		wall.getOpenings().forEach(opening -> name(opening));
-		wall.getFixtures().forEach(fixture -> taken.add(Sketches.bounds(fixture)));
-		wall.getOpenings().forEach(opening -> taken.add(Sketches.bounds(opening)));
+				new Point(0, wall.y1() + sheet.paper(ABOVE_WALL)), TITLE_SIZE, Label.Anchor.START, false));
+		surveyed.getBoxes().forEach(box -> taken.add(Sketches.bounds(box)));
+		surveyed.getFixtures().forEach(fixture -> name(fixture));
+		surveyed.getOpenings().forEach(opening -> name(opening));
+		surveyed.getFixtures().forEach(fixture -> taken.add(Sketches.bounds(fixture)));
+		surveyed.getOpenings().forEach(opening -> taken.add(Sketches.bounds(opening)));
 		double face = design.layout().profile().face().approximateMillimetres();
-		design.layout().of(wall).ifPresent(layout -> layout.frames().forEach(frame -> name(frame, face)));
+		design.layout().of(surveyed).ifPresent(layout -> layout.frames().forEach(frame -> name(frame, face)));
 	}
 
 	private void name(Placed placed) {
@@ -81,7 +88,7 @@ final class Names {
 		for (double share : new double[] { 0, 0.5, -0.5, 0.9, -0.9 }) {
 			double y = middle.y() + share * (area.height() - height) / 2;
 			Bounds block = new Bounds(middle.x() - width / 2, y - height / 2, middle.x() + width / 2, y + height / 2);
-			if (taken.stream().noneMatch(block.grown(sheet.paper(CLEAR))::overlaps)) {
+			if (wall.contains(block) && taken.stream().noneMatch(block.grown(sheet.paper(CLEAR))::overlaps)) {
 				write(subject, block, lines, size);
 				taken.add(block);
 				return true;
