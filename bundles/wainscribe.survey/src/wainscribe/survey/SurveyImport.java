@@ -5,6 +5,7 @@ import java.util.List;
 
 import wainscribe.model.Home;
 import wainscribe.model.Room;
+import wainscribe.survey.merge.HomeMerge;
 
 /**
  * Brings a survey into a home.
@@ -21,9 +22,16 @@ public final class SurveyImport {
 	 * @param home   the home to update
 	 * @param rooms  the rooms the home has now; updated in place
 	 * @return all rooms, those the home had first in their order, and what changed
+	 * @throws IllegalArgumentException if the survey has errors
 	 */
 	public Result into(Survey survey, Home home, List<Room> rooms) {
-		throw new UnsupportedOperationException();
+		if (survey.firstError().isPresent()) {
+			throw new IllegalArgumentException(survey.firstError().get().inFile(survey.file()));
+		}
+		HomeMerge merge = new HomeMerge(rooms);
+		merge.takeHome(home, survey.home(), survey.units());
+		survey.rooms().forEach(merge::takeRoom);
+		return new Result(merge.rooms(), merge.touched(), merge.changes());
 	}
 
 	/**

@@ -17,8 +17,10 @@ public record SurveyProblem(int row, String column, Severity severity, String me
 	public enum Severity {
 		/** The survey is refused. */
 		ERROR,
-		/** The survey is taken, but somebody should look. */
-		WARNING
+		/** The survey is taken, but a measurement is doubtful. */
+		WARNING,
+		/** Nothing is doubtful; something was kept as it is or not used. */
+		NOTICE
 	}
 
 	/** Refuses nulls. */

@@ -3,8 +3,18 @@ package wainscribe.survey;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
+
+import wainscribe.model.Home;
+import wainscribe.model.WainscribeFactory;
+import wainscribe.survey.draft.SurveyCheck;
+import wainscribe.survey.table.SurveyTable;
+import wainscribe.survey.table.SurveyText;
+import wainscribe.survey.table.UnreadableException;
 
 /**
  * Reads a tape-measure CSV into rooms and checks it.
@@ -39,7 +49,19 @@ public final class SurveyReader {
 	 * @throws IOException if the disk fails
 	 */
 	public Survey read(Path file) throws IOException {
-		throw new UnsupportedOperationException();
+		String name = file.toString();
+		if (Files.isDirectory(file)) {
+			return unreadable(name, "expected a CSV file, found a folder"); //$NON-NLS-1$
+		}
+		if (!Files.exists(file)) {
+			return unreadable(name, "expected a CSV file, found nothing there"); //$NON-NLS-1$
+		}
+		if (!Files.isReadable(file)) {
+			return unreadable(name, "expected a file that may be read"); //$NON-NLS-1$
+		}
+		try (InputStream stream = Files.newInputStream(file)) {
+			return read(name, stream);
+		}
 	}
 
 	/**
@@ -49,6 +71,28 @@ public final class SurveyReader {
 	 * @throws IOException if reading fails
 	 */
 	public Survey read(String file, InputStream stream) throws IOException {
-		throw new UnsupportedOperationException(patterns.toString());
+		List<SurveyProblem> problems = new ArrayList<>();
+		SurveyTable table = new SurveyTable(problems);
+		SurveyProblem stop = null;
+		try {
+			table.read(SurveyText.read(stream));
+		} catch (UnreadableException e) {
+			stop = e.problem();
+		}
+		if (stop != null) {
+			problems.add(stop);
+			return new Survey(file, table.units(), table.rows(), emptyHome(), List.of(), problems);
+		}
+		SurveyCheck check = SurveyCheck.of(table.rows(), table.units(), patterns, problems);
+		return new Survey(file, table.units(), table.rows(), check.home(), check.rooms(), check.problems());
+	}
+
+	private static Survey unreadable(String file, String message) {
+		SurveyProblem problem = new SurveyProblem(0, "", SurveyProblem.Severity.ERROR, message); //$NON-NLS-1$
+		return new Survey(file, null, List.of(), emptyHome(), List.of(), List.of(problem));
+	}
+
+	private static Home emptyHome() {
+		return WainscribeFactory.eINSTANCE.createHome();
 	}
 }

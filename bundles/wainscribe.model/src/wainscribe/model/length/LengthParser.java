@@ -19,7 +19,7 @@ public final class LengthParser {
 
 	private static final String NUMBER = "\\d{1,12}(?:[.]\\d{1,12})?|[.]\\d{1,12}"; //$NON-NLS-1$
 	private static final String FRACTION = "\\d{1,9}\\s*/\\s*\\d{1,9}"; //$NON-NLS-1$
-	private static final String MAGNITUDE = "(?:(?<whole>\\d{1,9})[\\s-]+)?(?<frac>" + FRACTION + ")|(?<num>" + NUMBER + ")"; //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+	private static final String MAGNITUDE = "(?:(?<whole>\\d{1,9})(?:\\s+|-))?(?<frac>" + FRACTION + ")|(?<num>" + NUMBER + ")"; //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 	private static final String UNIT = "''|'|\"|(?:feet|foot|ft|inches|inch|in|mm|cm|m)(?!\\p{L})"; //$NON-NLS-1$
 	/** A part is a number or mixed fraction and perhaps a unit; parts follow each other, joined by nothing, + or -. */
 	private static final Pattern PART = Pattern
@@ -49,7 +49,7 @@ public final class LengthParser {
 	public Length parse(String text) {
 		Reading reading = read(text);
 		if (!reading.isExact()) {
-			throw new LengthSyntaxException(quoted(text) + ": no tape has this mark; expected a multiple of 1/64 in or 0.001 mm" //$NON-NLS-1$
+			throw new LengthSyntaxException(quoted(text), "no tape has this mark; expected a multiple of 1/64 in or 0.001 mm" //$NON-NLS-1$
 					+ " (nearest is " + LengthFormat.asStored(reading.nearest()) + ")"); //$NON-NLS-1$ //$NON-NLS-2$
 		}
 		return reading.nearest();
@@ -65,35 +65,37 @@ public final class LengthParser {
 	public Reading read(String text) {
 		Objects.requireNonNull(text);
 		if (text.length() > LONGEST_TEXT) {
-			throw new LengthSyntaxException(quoted(text) + ": expected a length such as " + example()); //$NON-NLS-1$
+			throw new LengthSyntaxException(quoted(text), "expected a length such as " + example()); //$NON-NLS-1$
 		}
 		String plain = normalised(text);
 		Matcher matcher = PART.matcher(plain);
 		Ratio sum = Ratio.ZERO;
 		LengthUnit system = null;
 		String previousUnit = null;
+		boolean isNegative = false; // inches without a sign take that of their feet: -6' 1" is -73"
 		int position = 0;
 		while (position < plain.length()) {
 			matcher.region(position, plain.length());
 			if (!matcher.lookingAt() || previousUnit != null && matcher.group("sign") == null && !follows(previousUnit, matcher.group("unit"))) { //$NON-NLS-1$ //$NON-NLS-2$
-				throw new LengthSyntaxException(quoted(text) + ": expected a length such as " + example()); //$NON-NLS-1$
+				throw new LengthSyntaxException(quoted(text), "expected a length such as " + example()); //$NON-NLS-1$
 			}
 			String unit = matcher.group("unit") == null ? implied(previousUnit) : matcher.group("unit"); //$NON-NLS-1$ //$NON-NLS-2$
 			Ratio part = magnitude(matcher, text).times(BigInteger.valueOf(unitsOf(unit)));
-			sum = "-".equals(matcher.group("sign")) ? sum.minus(part) : sum.plus(part); //$NON-NLS-1$ //$NON-NLS-2$
+			isNegative = matcher.group("sign") == null ? isNegative : "-".equals(matcher.group("sign")); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+			sum = isNegative ? sum.minus(part) : sum.plus(part);
 			system = system == null ? systemOf(unit) : system;
 			previousUnit = unit;
 			position = matcher.end();
 		}
 		if (system == null) {
-			throw new LengthSyntaxException(quoted(text) + ": expected a length such as " + example()); //$NON-NLS-1$
+			throw new LengthSyntaxException(quoted(text), "expected a length such as " + example()); //$NON-NLS-1$
 		}
 		return reading(sum, system, text);
 	}
 
 	private static Reading reading(Ratio sum, LengthUnit system, String text) {
 		if (sum.numerator().bitLength() - sum.denominator().bitLength() > 60) {
-			throw new LengthSyntaxException(quoted(text) + ": expected a length below 1000 km"); //$NON-NLS-1$
+			throw new LengthSyntaxException(quoted(text), "expected a length below 1000 km"); //$NON-NLS-1$
 		}
 		if (sum.isWhole()) {
 			return new Reading(new Length(sum.nearest().longValueExact()), true);
@@ -122,7 +124,7 @@ public final class LengthParser {
 		String[] parts = matcher.group("frac").split("/"); //$NON-NLS-1$ //$NON-NLS-2$
 		BigInteger denominator = new BigInteger(parts[1].strip());
 		if (denominator.signum() == 0) {
-			throw new LengthSyntaxException(quoted(text) + ": a fraction over zero; expected a length such as 72 1/2"); //$NON-NLS-1$
+			throw new LengthSyntaxException(quoted(text), "a fraction over zero; expected a length such as 72 1/2"); //$NON-NLS-1$
 		}
 		Ratio fraction = new Ratio(new BigInteger(parts[0].strip()), denominator);
 		String whole = matcher.group("whole"); //$NON-NLS-1$

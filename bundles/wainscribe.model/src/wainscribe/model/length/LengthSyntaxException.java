@@ -6,12 +6,21 @@ public final class LengthSyntaxException extends IllegalArgumentException {
 
 	private static final long serialVersionUID = 1L;
 
+	private final String reason;
+
 	/**
 	 * Creates the exception.
 	 *
-	 * @param message one line that quotes the text
+	 * @param quoted the text in quotes, on one line
+	 * @param reason what is wrong with it and what was expected
 	 */
-	public LengthSyntaxException(String message) {
-		super(message);
+	public LengthSyntaxException(String quoted, String reason) {
+		super(quoted + ": " + reason); //$NON-NLS-1$
+		this.reason = reason;
+	}
+
+	/** Returns what is wrong with the text and what was expected, without the text. */
+	public String reason() {
+		return reason;
 	}
 }

@@ -11,6 +11,8 @@ import wainscribe.model.Wall;
 public final class CornerAngle {
 
 	private static final BigDecimal SQUARE = BigDecimal.valueOf(90);
+	private static final BigDecimal STRAIGHT = BigDecimal.valueOf(180);
+	private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
 	private static final int PLACES = 6;
 
 	private CornerAngle() {
@@ -18,15 +20,17 @@ public final class CornerAngle {
 
 	/**
 	 * Returns the angle to the next wall: by the measured triangle (cosine rule) if there is one, else the angle given, else
-	 * 90.
+	 * 90. A triangle cannot tell an inside corner from an outside one; the angle given does, if it is above 180.
 	 *
-	 * @return degrees, above 0 and under 360; a triangle gives six decimals and an angle of at most 180
+	 * @return degrees, above 0 and under 360; a triangle gives six decimals
 	 */
 	public static BigDecimal of(Wall wall) {
 		Corner corner = wall.getCorner();
 		if (corner != null && corner.getLegThis() != null && corner.getLegNext() != null && corner.getDiagonal() != null) {
-			return ofTriangle(corner.getLegThis().approximateMillimetres(), corner.getLegNext().approximateMillimetres(),
+			BigDecimal triangle = ofTriangle(corner.getLegThis().approximateMillimetres(), corner.getLegNext().approximateMillimetres(),
 					corner.getDiagonal().approximateMillimetres());
+			boolean isOutside = wall.getAngle() != null && wall.getAngle().compareTo(STRAIGHT) > 0;
+			return isOutside ? FULL_TURN.subtract(triangle) : triangle;
 		}
 		return wall.getAngle() == null ? SQUARE : wall.getAngle();
 	}

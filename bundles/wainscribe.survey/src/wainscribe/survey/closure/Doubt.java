@@ -9,8 +9,9 @@ import java.util.Objects;
  * @param wall    name of the wall; empty for the whole room
  * @param element name of the thing on it; empty for the wall itself
  * @param message why, in words
+ * @param isAboutAngle whether the angle at the right end of the wall is in doubt and not its length
  */
-public record Doubt(String wall, String element, String message) {
+public record Doubt(String wall, String element, String message, boolean isAboutAngle) {
 
 	/** Refuses nulls. */
 	public Doubt {

@@ -46,6 +46,11 @@ public record RoomClosure(String room, Verdict verdict, BigDecimal closure, BigD
 		doubtful = List.copyOf(doubtful);
 	}
 
+	/** Returns the same with other doubtful measurements. */
+	public RoomClosure withDoubts(List<Doubt> doubts) {
+		return new RoomClosure(room, verdict, closure, angleMiss, perimeter, area, walls, likeliest, doubts);
+	}
+
 	/** Returns the wall most likely wrong, if any is. */
 	public Optional<String> likeliestWall() {
 		return Optional.ofNullable(likeliest);

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.survey.draft;
+
+import java.util.Optional;
+import java.util.Set;
+
+import wainscribe.model.Box;
+import wainscribe.model.BoxType;
+import wainscribe.model.ExistingTrim;
+import wainscribe.model.Fixture;
+import wainscribe.model.Placed;
+import wainscribe.model.TrimType;
+import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
+import wainscribe.model.outline.WallShape;
+import wainscribe.survey.SurveyColumn;
+import wainscribe.survey.SurveyRow;
+import wainscribe.survey.form.PlateSize;
+import wainscribe.survey.form.RowKind;
+
+/** Completes the outline of what sits on a wall: what goes without saying, plates by their gangs, centres to corners. */
+final class Placement {
+
+	private static final String AT = "at"; //$NON-NLS-1$
+	private static final String TYPE = "type"; //$NON-NLS-1$
+
+	private final SurveyDraft draft;
+
+	Placement(SurveyDraft draft) {
+		this.draft = draft;
+	}
+
+	/**
+	 * Completes the outline.
+	 *
+	 * @param keys keys of the note
+	 */
+	void complete(RowKind kind, Placed placed, Wall wall, SurveyRow row, Set<String> keys) {
+		boolean needsType = kind == RowKind.FIXTURE || kind == RowKind.TRIM;
+		if (needsType && !keys.contains(TYPE)) {
+			draft.refuse(row, SurveyColumn.NOTE, "expected type= with what it is, such as type=" + (kind == RowKind.TRIM ? "base" : "mirror")); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+		}
+		if (!draft.isClean(placed)) {
+			return;
+		}
+		switch (placed) {
+			case Box box -> completePlate(box, row);
+			case ExistingTrim trim -> completeTrim(trim, wall, row);
+			case Fixture fixture -> completeFixture(fixture, row);
+			default -> completeY(placed, kind == RowKind.DOOR);
+		}
+		if (keys.contains(AT) && draft.isClean(placed)) {
+			fromCentre(placed, kind, row);
+		}
+	}
+
+	private static void completeY(Placed placed, boolean isOnFloor) {
+		if (placed.getY() == null && isOnFloor) {
+			placed.setY(Length.ZERO);
+		}
+	}
+
+	private void completePlate(Box box, SurveyRow row) {
+		if (box.getWidth() != null && box.getHeight() != null) {
+			return;
+		}
+		if (box.getGang() == null && box.getType() == BoxType.PANEL) {
+			draft.refuse(row, box.getWidth() == null ? SurveyColumn.WIDTH : SurveyColumn.HEIGHT, "expected the size of the panel"); //$NON-NLS-1$
+			return;
+		}
+		int gangs = box.getGang() == null ? 1 : box.getGang();
+		Optional<PlateSize> size = PlateSize.usual(draft.home().getCountry(), draft.units(), gangs);
+		if (size.isEmpty()) {
+			draft.refuse(row, SurveyColumn.WIDTH, "expected the measured width and height of a plate with " + gangs + " gangs"); //$NON-NLS-1$ //$NON-NLS-2$
+			return;
+		}
+		box.setWidth(box.getWidth() == null ? size.get().width() : box.getWidth());
+		box.setHeight(box.getHeight() == null ? size.get().height() : box.getHeight());
+		if (box.getGang() == null || !PlateSize.isKnown(draft.home().getCountry())) {
+			draft.doubt(row, SurveyColumn.WIDTH, "plate not measured; taken as " + draft.shown(box.getWidth()) + " x " //$NON-NLS-1$ //$NON-NLS-2$
+					+ draft.shown(box.getHeight()));
+		}
+	}
+
+	private void completeTrim(ExistingTrim trim, Wall wall, SurveyRow row) {
+		if (trim.getX() == null) {
+			trim.setX(Length.ZERO);
+		}
+		if (trim.getY() != null) {
+			return;
+		}
+		WallShape shape = WallShape.of(wall);
+		if (trim.getType() == TrimType.BASE || trim.getType() == TrimType.CASING) {
+			trim.setY(Length.ZERO);
+		} else if (trim.getType() == TrimType.CROWN && shape.ceilingLeft().isMoreThan(trim.getHeight())) {
+			trim.setY(shape.ceilingLeft().minus(trim.getHeight()));
+		} else {
+			draft.refuse(row, SurveyColumn.Y, "expected the height of the lower edge above the floor"); //$NON-NLS-1$
+		}
+	}
+
+	private void completeFixture(Fixture fixture, SurveyRow row) {
+		String what = fixture.getType().getLiteral();
+		completeY(fixture, isOnFloor(fixture));
+		if (fixture.getY() == null) {
+			draft.refuse(row, SurveyColumn.Y, "expected the height of the " + what + " above the floor"); //$NON-NLS-1$ //$NON-NLS-2$
+		}
+		if (!needsSize(fixture)) {
+			return;
+		}
+		if (fixture.getWidth() == null) {
+			draft.refuse(row, SurveyColumn.WIDTH, "expected the width of the " + what); //$NON-NLS-1$
+		}
+		if (fixture.getHeight() == null) {
+			draft.refuse(row, SurveyColumn.HEIGHT, "expected the height of the " + what); //$NON-NLS-1$
+		}
+	}
+
+	private static boolean isOnFloor(Fixture fixture) {
+		return switch (fixture.getType()) {
+			case TOILET, BIDET, VANITY, TUB, SHOWER, RANGE, APPLIANCE, WASHER, FIREPLACE -> true;
+			default -> false;
+		};
+	}
+
+	/** Things that stop a run of frames are of no use without their size. */
+	private static boolean needsSize(Fixture fixture) {
+		return switch (fixture.getType()) {
+			case TOWEL_RING, ROBE_HOOK, TP_HOLDER, GRAB_BAR, TOWEL_BAR, SCONCE, ART, SHELF, THERMOSTAT, KEYPAD, HANDRAIL -> false;
+			default -> true;
+		};
+	}
+
+	private void fromCentre(Placed placed, RowKind kind, SurveyRow row) {
+		boolean hasSize = kind != RowKind.STUD && kind != RowKind.PIPE && kind != RowKind.CABLE;
+		if (placed.getWidth() == null && hasSize) {
+			draft.refuse(row, SurveyColumn.WIDTH, "expected the width, as the centre was measured"); //$NON-NLS-1$
+		} else if (placed.getWidth() != null) {
+			placed.setX(placed.getX().minus(placed.getWidth().dividedBy(2)));
+		}
+		if (row.cell(SurveyColumn.Y).isEmpty()) {
+			return;
+		}
+		if (placed.getHeight() == null && hasSize) {
+			draft.refuse(row, SurveyColumn.HEIGHT, "expected the height, as the centre was measured"); //$NON-NLS-1$
+		} else if (placed.getHeight() != null) {
+			placed.setY(placed.getY().minus(placed.getHeight().dividedBy(2)));
+		}
+	}
+}

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.survey.table;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import wainscribe.survey.QuotedText;
+import wainscribe.survey.SurveyColumn;
+
+/**
+ * The header row: which column stands where.
+ *
+ * @param columns the columns in the order of the file
+ */
+record HeaderRow(List<SurveyColumn> columns) {
+
+	HeaderRow {
+		columns = List.copyOf(columns);
+	}
+
+	/** Reads the cells of the header row; empty cells behind the last name are left out. */
+	static HeaderRow of(int row, List<String> cells) throws UnreadableException {
+		int count = cells.size();
+		while (cells.get(count - 1).isBlank()) {
+			count--;
+		}
+		List<SurveyColumn> columns = new ArrayList<>();
+		for (int i = 0; i < count; i++) {
+			String cell = cells.get(i).strip();
+			Optional<SurveyColumn> column = SurveyColumn.ofTitle(cell);
+			if (column.isEmpty()) {
+				throw new UnreadableException(row, i + 1, QuotedText.of(cell) + ": expected a column of the header " + SurveyColumn.header()); //$NON-NLS-1$
+			}
+			if (columns.contains(column.get())) {
+				throw new UnreadableException(row, i + 1, QuotedText.of(cell) + ": expected each column once in the header"); //$NON-NLS-1$
+			}
+			columns.add(column.get());
+		}
+		Set<SurveyColumn> missing = EnumSet.allOf(SurveyColumn.class);
+		missing.removeAll(columns);
+		if (!missing.isEmpty()) {
+			String title = missing.iterator().next().title();
+			throw new UnreadableException(row, count + 1, "\"\": expected the column " + title + " in the header " + SurveyColumn.header()); //$NON-NLS-1$ //$NON-NLS-2$
+		}
+		return new HeaderRow(columns);
+	}
+
+	int size() {
+		return columns.size();
+	}
+
+	SurveyColumn column(int index) {
+		return columns.get(index);
+	}
+}
