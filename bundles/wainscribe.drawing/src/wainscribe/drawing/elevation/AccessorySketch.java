@@ -45,8 +45,9 @@ record AccessorySketch(Pencil pencil, Role body) {
 	}
 
 	private void hook() {
-		pencil.box(body, 0.25, 0.3, 0.75, 1);
-		pencil.polygon(Role.FIXTURE_METAL, 0.4, 0.55, 0.6, 0.55, 0.6, 0.15, 1, 0.25, 1, 0, 0.4, 0);
+		pencil.rounded(body, 0.1, 0.3, 0.9, 1, ROUND);
+		pencil.rounded(Role.FIXTURE_METAL, 0.36, 0.1, 0.64, 0.7, ROUND);
+		pencil.rounded(Role.FIXTURE_METAL, 0.25, 0, 0.75, 0.25, ROUND);
 	}
 
 	private void paperHolder() {

@@ -39,7 +39,8 @@ final class LevelString {
 	}
 
 	/** One text of the string before it has its place. */
-	private record Entry(Length from, Length to, Subject subject, String text, double wish, boolean upright) {
+	private record Entry(Length from, Length to, Subject subject, String text, double wish, boolean upright,
+			double lineFrom) {
 	}
 
 	/**
@@ -49,9 +50,11 @@ final class LevelString {
 	 */
 	double running(List<Mark> marks) {
 		List<Entry> entries = new ArrayList<>();
+		double before = 0;
 		for (Mark mark : marks) {
-			entries.add(new Entry(Length.ZERO, mark.at(), mark.subject(), text(mark.at()),
-					mark.at().approximateMillimetres(), true));
+			double at = mark.at().approximateMillimetres();
+			entries.add(new Entry(Length.ZERO, mark.at(), mark.subject(), text(mark.at()), at, true, before));
+			before = at;
 		}
 		return place(entries);
 	}
@@ -70,7 +73,7 @@ final class LevelString {
 			double room = to.minus(from).approximateMillimetres() - sheet.paper(CLEAR);
 			double middle = (from.approximateMillimetres() + to.approximateMillimetres()) / 2;
 			entries.add(new Entry(from, to, marks.get(i - 1).subject(), text, middle,
-					sheet.metrics().width(text, size) > room));
+					sheet.metrics().width(text, size) > room, from.approximateMillimetres()));
 		}
 		return place(entries);
 	}
@@ -98,15 +101,11 @@ final class LevelString {
 				: new Point(middle, top - size * Label.CAP_HEIGHT);
 		Label label = sheet.label(entry.subject(), Role.DIMENSION_TEXT, entry.text(), at, TEXT_SIZE,
 				entry.upright() ? Label.Anchor.END : Label.Anchor.MIDDLE, entry.upright());
-		double from = entry.from().approximateMillimetres();
 		double to = entry.to().approximateMillimetres();
 		List<Path> lines = new ArrayList<>();
-		boolean running = entry.wish() == to;
-		lines.add(stroke(running ? to : from, y, to, y));
+		lines.add(stroke(entry.lineFrom(), y, to, y));
+		lines.add(tick(entry.lineFrom()));
 		lines.add(tick(to));
-		if (!running) {
-			lines.add(tick(from));
-		}
 		if (entry.upright()) {
 			lines.add(Path.polyline(Subject.NONE, Role.DIMENSION_LINE, List.of(new Point(entry.wish(), y),
 					new Point(entry.wish(), y - sheet.paper(LEADER) / 3), new Point(middle, y - sheet.paper(LEADER)))));

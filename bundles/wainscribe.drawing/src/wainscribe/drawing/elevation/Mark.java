@@ -34,6 +34,9 @@ record Mark(Length at, Subject subject) {
 
 	/** Writes a measure as a carpenter reads it: {@code 6' 1 1/2"} or {@code 1842}, rounded once to the tape. */
 	static String text(Length length, LengthUnit unit) {
+		if (length.signum() == 0) {
+			return "0";
+		}
 		String text = LengthFormat.asTapeMark(length, unit);
 		return unit == LengthUnit.MILLIMETRE ? text.replace(" mm", "") : text;
 	}
