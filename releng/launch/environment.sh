@@ -200,27 +200,36 @@ stale() {
 	[ -n "$newer" ]
 }
 
-# Builds the product for this machine and puts a copy in place that later builds leave alone.
+# Builds the product for this machine.
 build_product() {
 	stale || return 0 # another script may have built it while this one waited
 	choose_maven
 	say "Building Wainscribe (the first time fetches some 250 MB)"
-	local started=$TOOLS/started.$$ built=$ROOT/releng/wainscribe.product/target/products/wainscribe/$OS/$WS/$ARCH copy
+	local started=$TOOLS/started.$$
 	: >"$started"
 	rm -rf "$ROOT/releng/wainscribe.product/target/products"
-	if ! maven "$TOOLS/build.log" package "-Dlaunch.os=$OS" "-Dlaunch.ws=$WS" "-Dlaunch.arch=$ARCH"; then
+	if maven "$TOOLS/build.log" package "-Dlaunch.os=$OS" "-Dlaunch.ws=$WS" "-Dlaunch.arch=$ARCH"; then
+		put_in_place "$started"
+	else
 		rm -f "$started"
 		return 2
 	fi
-	# a number no earlier copy has; the product's folder on macOS is an .app
+}
+
+# Puts a copy of the product just built in place, which later builds leave alone. File $1 is as old as the build's start.
+put_in_place() {
+	local built=$ROOT/releng/wainscribe.product/target/products/wainscribe/$OS/$WS/$ARCH
+	local copy old
 	copy=$LAUNCH/$(date +%Y%m%d%H%M%S).$$
 	mkdir -p "$LAUNCH"
-	cp -a "$built"/* "$copy"
-	mv "$started" "$copy/built"
+	# one folder lies there, which on macOS is an .app
+	cp -a "$built"/* "$copy" || return 2
+	mv "$1" "$copy/built"
 	ln -s "${copy##*/}" "$LAUNCH/next.$$"
 	rename "$LAUNCH/next.$$" "$PRODUCT"
 	# the copy before this one may still be running; older ones are not kept
-	find "$LAUNCH" -mindepth 1 -maxdepth 1 -type d -name '2*' | sort | sed '$d' | sed '$d' | while IFS= read -r old; do rm -rf "$old"; done
+	find "$LAUNCH" -mindepth 1 -maxdepth 1 -type d -name '2*' | sort | sed '$d' | sed '$d' |
+		while IFS= read -r old; do rm -rf "$old"; done
 }
 
 # Puts link $1 in the place of link $2 in one step.
