@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout;
+
+import java.util.Objects;
+
+import wainscribe.layout.brief.BriefResolver;
+import wainscribe.layout.pattern.PatternCatalogue;
+import wainscribe.layout.pattern.PatternDescriptor;
+import wainscribe.layout.site.RoomAssembly;
+import wainscribe.layout.site.RoomSite;
+import wainscribe.model.Home;
+import wainscribe.model.Room;
+import wainscribe.profile.ProfileCatalogue;
+
+/**
+ * Designs rooms by the patterns of a catalogue: the best layout of the whole room, proved.
+ * <p>
+ * Keeps no state and changes nothing, so one instance serves all rooms and threads. A room that can be read never makes it
+ * throw: what cannot be done is said in {@link RoomLayout#infeasible()} and the best that is left is still laid out.
+ */
+public final class PatternRoomDesigner implements RoomDesigner {
+
+	private final PatternCatalogue patterns;
+	private final ProfileCatalogue profiles;
+	private final boolean advised;
+
+	/**
+	 * Creates a designer.
+	 *
+	 * @param patterns the patterns that briefs refer to
+	 * @param profiles the profiles that briefs refer to
+	 */
+	public PatternRoomDesigner(PatternCatalogue patterns, ProfileCatalogue profiles) {
+		this(patterns, profiles, true);
+	}
+
+	private PatternRoomDesigner(PatternCatalogue patterns, ProfileCatalogue profiles, boolean advised) {
+		this.patterns = Objects.requireNonNull(patterns);
+		this.profiles = Objects.requireNonNull(profiles);
+		this.advised = advised;
+	}
+
+	/**
+	 * Returns a designer that finds the same layouts but leaves out alternatives and nearest requests, for use while something
+	 * is dragged.
+	 */
+	public RoomDesigner withoutAdvice() {
+		return new PatternRoomDesigner(patterns, profiles, false);
+	}
+
+	@Override
+	public EffectiveBrief brief(Home home, Room room) {
+		return new BriefResolver(profiles).resolve(home, room);
+	}
+
+	@Override
+	public RoomDesign design(Home home, Room room, EffectiveBrief brief) {
+		PatternDescriptor pattern = patterns.find(brief.pattern())
+				.orElseThrow(() -> new IllegalArgumentException("pattern \"" + brief.pattern() + "\": expected one of " //$NON-NLS-1$ //$NON-NLS-2$
+						+ String.join(", ", patterns.all().stream().map(PatternDescriptor::id).toList()))); //$NON-NLS-1$
+		RoomSite site = RoomSite.of(room, brief, pattern.pattern());
+		return new RoomDesign(home, room, brief, new RoomAssembly(site).layout(room, advised));
+	}
+}

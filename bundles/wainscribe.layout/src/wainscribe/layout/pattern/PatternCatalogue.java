@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.pattern;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The patterns that can be chosen, each id once. Immutable. */
+public final class PatternCatalogue {
+
+	private final Map<String, PatternDescriptor> byId;
+
+	/**
+	 * Creates a catalogue.
+	 *
+	 * @param patterns in the order shown; of two with one id the first stays
+	 */
+	public PatternCatalogue(List<? extends PatternDescriptor> patterns) {
+		Map<String, PatternDescriptor> map = new LinkedHashMap<>();
+		patterns.forEach(pattern -> map.putIfAbsent(pattern.id(), pattern));
+		byId = map;
+	}
+
+	/** Finds a pattern by its id. */
+	public Optional<PatternDescriptor> find(String id) {
+		return Optional.ofNullable(byId.get(id));
+	}
+
+	/** Returns all patterns in their order. */
+	public List<PatternDescriptor> all() {
+		return List.copyOf(byId.values());
+	}
+}

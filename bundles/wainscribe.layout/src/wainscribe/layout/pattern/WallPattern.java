@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.pattern;
+
+import java.util.List;
+
+/**
+ * Says which bands of the walls of a room take frames, and whether a rail runs round it. The layout does the rest.
+ * <p>
+ * Contributed through the extension point {@code wainscribe.layout.patterns}, with a public constructor without parameters.
+ * Implementations keep no state. The lowest band of a pattern and the one above it count as the two tiers whose runs match.
+ */
+public interface WallPattern {
+
+	/** Tells whether a rail runs round the room. */
+	boolean hasRail();
+
+	/**
+	 * Returns the bands, from below.
+	 *
+	 * @param heights heights of base, rail and crown in the room
+	 * @return the bands, each tier once; empty for a treatment without frames
+	 */
+	List<TierBand> bands(TrimHeights heights);
+}

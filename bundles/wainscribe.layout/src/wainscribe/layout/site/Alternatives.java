@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToIntFunction;
+
+import org.eclipse.osgi.util.NLS;
+
+import wainscribe.layout.Alternative;
+import wainscribe.layout.solver.Layout;
+import wainscribe.layout.solver.Rank;
+import wainscribe.layout.solver.RoomSolver;
+import wainscribe.layout.solver.Score;
+import wainscribe.model.Room;
+import wainscribe.model.length.Length;
+
+/**
+ * Finds the layouts worth showing beside the best: the best with fewer frames, the best with more if its widths lie closer
+ * together, the best at the default gap, and where something stays plain or is parted, the one at the nearest rail height or
+ * gap without that. They come from the same gaps as the best; in rooms of very many frames those with fewer or more come from
+ * its gap alone.
+ */
+final class Alternatives {
+
+	private static final int MANY_FRAMES = 80;
+
+	private final Room room;
+	private final RoomSite site;
+	private final RoomSolver.Answer answer;
+	private final Wording wording;
+
+	Alternatives(Room room, RoomSite site, RoomSolver.Answer answer, Wording wording) {
+		this.room = room;
+		this.site = site;
+		this.answer = answer;
+		this.wording = wording;
+	}
+
+	List<Alternative> all(Optional<Length> nearestRail, Optional<Length> nearestGap) {
+		List<Alternative> alternatives = new ArrayList<>();
+		Layout best = answer.layout();
+		Score score = best.score();
+		List<Long> gaps = score.frames() > MANY_FRAMES ? List.of(best.gap()) : answer.gaps();
+		RoomSolver solver = new RoomSolver(site.task());
+		if (score.frames() > 0) {
+			solver.best(gaps, 0, score.frames() - 1).filter(this::isAsFull).ifPresent(layout -> alternatives.add(of(site, layout,
+					bind(Messages.Alternatives_Fewer, Wording.frames(layout.score().frames()), Wording.frames(score.frames()),
+							wording.length(layout.gap()), difference(layout.score())))));
+			solver.best(gaps, score.frames() + 1, Integer.MAX_VALUE).filter(this::isAsFull)
+					.filter(layout -> layout.score().tenths() < score.tenths())
+					.ifPresent(layout -> alternatives.add(of(site, layout,
+							bind(Messages.Alternatives_More, Wording.frames(layout.score().frames()), Wording.frames(score.frames()),
+									wording.length(layout.gap()), wording.length(layout.score().tenths() * 800),
+									wording.length(score.tenths() * 800)))));
+		}
+		long usual = site.task().defaultGap();
+		if (best.gap() != usual) {
+			RoomSite atUsual = RoomSite.of(room, site.brief().withGap(new Length(usual)), site.pattern());
+			alternatives.add(gap(atUsual, Messages.Alternatives_DefaultGap));
+		}
+		nearestGap.filter(gap -> gap.units() != usual || best.gap() == usual).ifPresent(gap -> alternatives
+				.add(gap(RoomSite.of(room, site.brief().withGap(gap), site.pattern()), Messages.Alternatives_Gap)));
+		nearestRail.ifPresent(rail -> alternatives.add(rail(RoomSite.of(room, site.brief().withRailTop(rail), site.pattern()))));
+		return alternatives;
+	}
+
+	private boolean isAsFull(Layout layout) {
+		return Rank.plain(layout.score().rank()) <= Rank.plain(answer.layout().score().rank());
+	}
+
+	private Alternative gap(RoomSite other, String sentence) {
+		Layout layout = new RoomSolver(other.task()).best().layout();
+		return of(other, layout, bind(sentence, wording.length(layout.gap()), wording.length(answer.layout().gap()),
+				difference(layout.score())));
+	}
+
+	private Alternative rail(RoomSite other) {
+		Layout layout = new RoomSolver(other.task()).best().layout();
+		return of(other, layout, bind(Messages.Alternatives_Rail, wording.length(other.heights().railTop().units()),
+				wording.length(site.heights().railTop().units()), difference(layout.score())));
+	}
+
+	private static Alternative of(RoomSite site, Layout layout, String sentence) {
+		RoomAssembly assembly = new RoomAssembly(site);
+		return new Alternative(sentence, new Length(layout.gap()), assembly.rail(), RoomAssembly.objective(layout.score()),
+				assembly.walls(layout));
+	}
+
+	/** Returns in words the first term in which another layout differs. */
+	private String difference(Score other) {
+		Score best = answer.layout().score();
+		List<Term> terms = List.of(new Term(Rank::plain, Messages.Difference_Plain),
+				new Term(Rank::splits, Messages.Difference_Splits), new Term(Rank::anchorsDropped, Messages.Difference_Anchors),
+				new Term(Rank::near, Messages.Difference_Near), new Term(Rank::outOfBand, Messages.Difference_OutOfBand),
+				new Term(Rank::offModule, Messages.Difference_OffModule));
+		for (Term term : terms) {
+			int here = term.count(best.rank());
+			int there = term.count(other.rank());
+			if (here != there) {
+				return bind(term.sentence(), there, here);
+			}
+		}
+		if (best.tenths() != other.tenths()) {
+			return bind(best.tenths() < other.tenths() ? Messages.Difference_Excess : Messages.Difference_Closer,
+					excess(other), excess(best));
+		}
+		return Messages.Difference_None;
+	}
+
+	private String excess(Score score) {
+		return wording.exact(new Length(score.tenths() * 800));
+	}
+
+	private static String bind(String sentence, Object... values) {
+		return NLS.bind(sentence, values);
+	}
+
+	private record Term(ToIntFunction<Long> reading, String sentence) {
+
+		int count(long rank) {
+			return reading.applyAsInt(rank);
+		}
+	}
+}

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.site;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+
+import org.eclipse.osgi.util.NLS;
+
+import wainscribe.layout.PlainStretch;
+import wainscribe.layout.Tier;
+import wainscribe.layout.solver.Band;
+import wainscribe.layout.solver.BarredCounts;
+import wainscribe.layout.solver.Layout;
+import wainscribe.layout.solver.RoomTask;
+import wainscribe.model.Placed;
+import wainscribe.model.length.Length;
+import wainscribe.model.outline.WallShape;
+
+/** Names the stretches that stay plain although they are long enough for a frame, with what bars every number of frames. */
+final class PlainStretches {
+
+	private final RoomSite site;
+	private final List<Long> gaps;
+	private final Wording wording;
+
+	PlainStretches(RoomSite site, List<Long> gaps, Wording wording) {
+		this.site = site;
+		this.gaps = gaps;
+		this.wording = wording;
+	}
+
+	/**
+	 * Returns the plain stretches of a layout.
+	 *
+	 * @param nearest a sentence about the nearest request that leaves none, or empty
+	 */
+	List<PlainStretch> of(Layout layout, String nearest) {
+		List<PlainStretch> plain = new ArrayList<>();
+		for (int w = 0; w < site.walls().size(); w++) {
+			WallSite wall = site.walls().get(w);
+			for (int b = 0; b < wall.tiers().size(); b++) {
+				Layout.Filled filled = layout.walls().get(w).get(b);
+				Tier tier = wall.tiers().get(b);
+				if (isUnmeasured(wall, filled.band())) {
+					plain.add(new PlainStretch(wall.wall(), Length.ZERO, WallShape.of(wall.wall()).length(), tier,
+							Messages.PlainStretches_HeightUnknown, "")); //$NON-NLS-1$
+					continue;
+				}
+				for (Layout.Run run : filled.runs()) {
+					if (run.frameable() && run.frames().isEmpty()) {
+						plain.add(new PlainStretch(wall.wall(), new Length(run.x0()), new Length(run.x1()), tier,
+								reason(wall, filled.band(), run, layout), nearest));
+					}
+				}
+			}
+		}
+		return plain;
+	}
+
+	private static boolean isUnmeasured(WallSite wall, Band band) {
+		WallShape shape = WallShape.of(wall.wall());
+		return band.placed().isEmpty() && shape.ceilingLeft().signum() == 0 && shape.ceilingRight().equals(shape.floorRight())
+				&& band.top().at(0) <= 0;
+	}
+
+	private String reason(WallSite wall, Band band, Layout.Run run, Layout layout) {
+		RoomTask task = site.task();
+		long height = Math.max(band.top().at(run.x0()) - band.bottom().at(run.x0()),
+				band.top().at(run.x1()) - band.bottom().at(run.x1()));
+		if (height <= 0 && site.pattern().hasRail()) {
+			long railTop = site.heights().railTop().units();
+			return NLS.bind(Messages.PlainStretches_RailUnderBase, new Object[] {
+					wording.length(site.heights().railBottom().units()), wording.length(railTop),
+					wording.length(site.heights().baseTop().units()) });
+		}
+		if (height < task.limits().least() + 2 * layout.gapY()) {
+			return NLS.bind(Messages.PlainStretches_TooLow, wording.length(Math.max(0, height)),
+					wording.length(task.limits().least() + 2 * layout.gapY()));
+		}
+		BarredCounts barred = new BarredCounts(task, wall.task(), band, gaps, run.x0(), run.x1());
+		if (barred.byIsland().isEmpty()) {
+			return barred.isStockTooShort() ? NLS.bind(Messages.PlainStretches_StockTooShort, wording.length(task.limits().longest()))
+					: Messages.PlainStretches_NothingFits;
+		}
+		return sentence(wall.elements(), barred.byIsland());
+	}
+
+	private String sentence(List<Placed> elements, Map<Integer, TreeSet<Integer>> byIsland) {
+		Map<String, List<String>> things = new LinkedHashMap<>();
+		byIsland.forEach((island, counts) -> things.computeIfAbsent(counts(counts), key -> new ArrayList<>())
+				.add(wording.thing(elements.get(island))));
+		List<String> parts = things.entrySet().stream()
+				.map(entry -> NLS.bind(entry.getValue().size() == 1 ? Messages.PlainStretches_Bars : Messages.PlainStretches_BarMany,
+						Wording.list(entry.getValue()), entry.getKey()))
+				.toList();
+		String barred = Wording.list(parts);
+		String start = barred.substring(0, 1).toUpperCase(Locale.ROOT) + barred.substring(1);
+		return gaps.size() == 1 ? NLS.bind(Messages.PlainStretches_BarredAtGap, start, wording.length(gaps.get(0)))
+				: NLS.bind(Messages.PlainStretches_BarredAtAnyGap,
+						new Object[] { start, wording.length(gaps.get(0)), wording.length(gaps.get(gaps.size() - 1)) });
+	}
+
+	private static String counts(TreeSet<Integer> counts) {
+		if (counts.size() > 3 && counts.last() - counts.first() == counts.size() - 1) {
+			return NLS.bind(Messages.PlainStretches_FromTo, counts.first(), Wording.frames(counts.last()));
+		}
+		List<String> words = new ArrayList<>(counts.stream().map(String::valueOf).toList());
+		words.set(words.size() - 1, Wording.frames(counts.last()));
+		return Wording.list(words);
+	}
+}

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.site;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import wainscribe.layout.EffectiveBrief;
+import wainscribe.layout.brief.PracticeDefaults;
+import wainscribe.layout.pattern.TierBand;
+import wainscribe.layout.pattern.TrimHeights;
+import wainscribe.layout.pattern.WallPattern;
+import wainscribe.layout.solver.Limits;
+import wainscribe.layout.solver.RoomTask;
+import wainscribe.model.Room;
+import wainscribe.model.length.Length;
+
+/**
+ * A room as a layout problem.
+ * <p>
+ * The gaps tried when none is asked for, in the unit of the home: every 1 mm from 70 to 90 mm, or every 1/16 in from 2 3/4
+ * to 3 1/2 in; when a frameable stretch stays plain at all of these, every 1 mm from 50 to 190 mm, or every 1/16 in from 2 to
+ * 7 1/2 in. The default gap (80 mm, 3 in) is one of them.
+ *
+ * @param brief   the decisions
+ * @param pattern the pattern
+ * @param heights the heights that run round the room
+ * @param walls   the walls in walking order
+ * @param task    the problem
+ */
+public record RoomSite(EffectiveBrief brief, WallPattern pattern, TrimHeights heights, List<WallSite> walls, RoomTask task) {
+
+	private static final int FACES_IN_LEAST_WIDTH = 4;
+
+	/** Sets up the problem of a room. */
+	public static RoomSite of(Room room, EffectiveBrief brief, WallPattern pattern) {
+		TrimHeights heights = Heights.of(room, brief);
+		List<TierBand> bands = pattern.bands(heights);
+		Length railTop = pattern.hasRail() ? heights.railTop() : null;
+		boolean combustible = Clearance.isCombustible(brief.material());
+		List<WallSite> walls = room.getWalls().stream().map(wall -> WallSite.of(wall, bands, railTop, combustible)).toList();
+		PracticeDefaults practice = new PracticeDefaults(brief.units());
+		List<Long> gaps = brief.gap().map(gap -> List.of(gap.units()))
+				.orElseGet(() -> range(practice.usualGapLeast(), practice.usualGapMost(), practice.gapStep()));
+		List<Long> wide = brief.gap().isPresent() ? List.of()
+				: range(practice.wideGapLeast(), practice.wideGapMost(), practice.gapStep());
+		RoomTask task = new RoomTask(walls.stream().map(WallSite::task).toList(), limits(brief, practice),
+				brief.fixedGapY() == null ? -1 : brief.fixedGapY().units(), practice.gap().units(), gaps, wide);
+		return new RoomSite(brief, pattern, heights, walls, task);
+	}
+
+	private static Limits limits(EffectiveBrief brief, PracticeDefaults practice) {
+		long face = brief.frame().face().units();
+		return new Limits(face, Math.max(practice.leastFrame().units(), FACES_IN_LEAST_WIDTH * face),
+				brief.longestStock().map(Length::units).orElse(Limits.UNLIMITED), units(brief.widthMin()), units(brief.widthMax()));
+	}
+
+	private static long units(Length wish) {
+		return wish == null ? -1 : wish.units();
+	}
+
+	private static List<Long> range(Length least, Length most, Length step) {
+		List<Long> gaps = new ArrayList<>();
+		for (long gap = least.units(); gap <= most.units(); gap += step.units()) {
+			gaps.add(gap);
+		}
+		return gaps;
+	}
+}

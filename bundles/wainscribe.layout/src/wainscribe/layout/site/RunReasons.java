@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.site;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.osgi.util.NLS;
+
+import wainscribe.layout.solver.Bay;
+import wainscribe.layout.solver.Expectation;
+import wainscribe.layout.solver.Island;
+import wainscribe.layout.solver.Layout;
+import wainscribe.layout.solver.RoomTask;
+
+/** Says of each run why it has not the number of frames that one would expect. */
+final class RunReasons {
+
+	private final RoomTask task;
+	private final Layout layout;
+	private final Wording wording;
+
+	RunReasons(RoomTask task, Layout layout, Wording wording) {
+		this.task = task;
+		this.layout = layout;
+		this.wording = wording;
+	}
+
+	String of(WallSite site, Layout.Filled filled, Layout.Run run) {
+		List<String> sentences = new ArrayList<>();
+		if (run.rightSplit() >= 0) {
+			sentences.add(NLS.bind(Messages.RunReasons_Split, wording.thing(site.elements().get(run.rightSplit()))));
+		}
+		if (run.anchor()) {
+			return String.join(" ", sentences); //$NON-NLS-1$
+		}
+		if (!run.frameable()) {
+			sentences.add(NLS.bind(Messages.RunReasons_TooShort, wording.length(run.x1() - run.x0()),
+					wording.length(task.limits().least() + 2 * layout.gap())));
+		} else {
+			String count = count(site, filled, run);
+			if (!count.isEmpty()) {
+				sentences.add(count);
+			}
+		}
+		return String.join(" ", sentences); //$NON-NLS-1$
+	}
+
+	private String count(WallSite site, Layout.Filled filled, Layout.Run run) {
+		Expectation expectation = new Expectation(task, site.task(), filled.band(), layout);
+		int expected = expectation.frames(run.x0(), run.x1());
+		if (expected == 0 || expected == run.frames().size()) {
+			return ""; //$NON-NLS-1$
+		}
+		String frames = Wording.frames(expected);
+		List<Island> barring = expectation.barring(run.x0(), run.x1(), expected);
+		if (!barring.isEmpty()) {
+			return NLS.bind(Messages.RunReasons_BarredByThing, frames, things(site, barring));
+		}
+		if (expectation.isTooLong(run.x0(), run.x1(), expected)) {
+			return NLS.bind(Messages.RunReasons_StockTooShort, frames);
+		}
+		List<Island> near = expectation.near(run.x0(), run.x1(), expected);
+		if (!near.isEmpty()) {
+			return NLS.bind(Messages.RunReasons_Near, frames, things(site, near));
+		}
+		return run.frames().isEmpty() || site.tiers().size() < 2 ? "" : NLS.bind(Messages.RunReasons_TwoTiers, frames); //$NON-NLS-1$
+	}
+
+	String of(WallSite site, Bay bay) {
+		List<Island> barring = new Expectation(task, site.task(), null, layout).barring(bay);
+		return barring.isEmpty() ? Messages.RunReasons_BayStock : NLS.bind(Messages.RunReasons_Bay, things(site, barring));
+	}
+
+	private String things(WallSite site, List<Island> islands) {
+		return Wording.list(islands.stream().map(island -> wording.thing(site.elements().get(island.element()))).toList());
+	}
+}

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.site;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import wainscribe.layout.solver.Barrier;
+import wainscribe.layout.solver.Island;
+import wainscribe.model.Box;
+import wainscribe.model.Fixture;
+import wainscribe.model.FixtureType;
+import wainscribe.model.HeatSource;
+import wainscribe.model.Opening;
+import wainscribe.model.OpeningKind;
+import wainscribe.model.Placed;
+import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
+import wainscribe.model.outline.Outline;
+import wainscribe.model.outline.Outlines;
+import wainscribe.model.outline.WallShape;
+
+/**
+ * What is on a wall, as barriers and islands in units of 1/8000 mm.
+ * <p>
+ * The survey measures y from the floor line; here it is from the floor at the wall's left end, so on stairs a thing is
+ * lifted by the floor line under its left edge.
+ */
+final class WallSurvey {
+
+	private final WallShape shape;
+	private final boolean combustible;
+	private final List<Placed> elements = new ArrayList<>();
+	private final List<Barrier> barriers = new ArrayList<>();
+	private final List<Island> islands = new ArrayList<>();
+
+	/**
+	 * Reads a wall.
+	 *
+	 * @param combustible whether the mouldings can burn
+	 */
+	WallSurvey(Wall wall, boolean combustible) {
+		this.combustible = combustible;
+		shape = WallShape.of(wall);
+		wall.getOpenings().forEach(this::add);
+		wall.getFixtures().forEach(this::add);
+		wall.getBoxes().forEach(this::add);
+	}
+
+	private void add(Opening opening) {
+		Barrier.Kind kind = opening.getKind() == OpeningKind.WINDOW ? Barrier.Kind.WINDOW : Barrier.Kind.DOOR;
+		barriers.add(new Barrier(box(Outlines.cased(opening)), 0, 0, 0, kind, number(opening)));
+	}
+
+	private void add(Box box) {
+		add(box, ThingRole.of(box));
+	}
+
+	private void add(Fixture fixture) {
+		ThingRole role = ThingRole.of(fixture);
+		add(fixture, role);
+		if (combustible && role == ThingRole.BLOCKER) {
+			addHeat(fixture, elements.size() - 1);
+		}
+	}
+
+	private void add(Placed placed, ThingRole role) {
+		int number = number(placed);
+		if (role == ThingRole.BLOCKER) {
+			barriers.add(new Barrier(box(Outlines.of(placed)), 0, 0, 0, Barrier.Kind.FIXTURE, number));
+		} else if (role.isIsland()) {
+			islands.add(new Island(box(Outlines.of(placed)), role.margin(), role.warning(), number));
+		}
+	}
+
+	private void addHeat(Fixture fixture, int number) {
+		Outline outline = Outlines.of(fixture);
+		if (fixture.getType() == FixtureType.HEATER && fixture.getHeat() == HeatSource.ELECTRIC) {
+			barriers.add(new Barrier(box(outline), Clearance.HEATER, Clearance.HEATER, Clearance.HEATER, Barrier.Kind.FIXTURE,
+					number));
+		} else if (fixture.getType() == FixtureType.RANGE || fixture.getType() == FixtureType.COOKTOP) {
+			barriers.add(new Barrier(box(outline), 0, 0, Clearance.ABOVE_RANGE, Barrier.Kind.FIXTURE, number));
+		} else if (fixture.getType() == FixtureType.FIREPLACE && fixture.getOpeningWidth() != null
+				&& fixture.getOpeningHeight() != null) {
+			Length x = fixture.getOpeningX() == null
+					? outline.x0().plus(outline.width().minus(fixture.getOpeningWidth()).dividedBy(2)) : fixture.getOpeningX();
+			Outline fire = Outline.ofSize(x, outline.y0(), fixture.getOpeningWidth(), fixture.getOpeningHeight());
+			barriers.add(new Barrier(box(fire), Clearance.FIREPLACE_OPENING, Clearance.FIREPLACE_OPENING,
+					Clearance.FIREPLACE_OPENING, Barrier.Kind.FIXTURE, number));
+		}
+	}
+
+	private int number(Placed placed) {
+		elements.add(placed);
+		return elements.size() - 1;
+	}
+
+	private wainscribe.layout.solver.Box box(Outline outline) {
+		long lift = shape.floorAt(outline.x0()).units();
+		return new wainscribe.layout.solver.Box(outline.x0().units(), outline.y0().units() + lift, outline.x1().units(),
+				outline.y1().units() + lift);
+	}
+
+	/** Returns the surveyed elements by their numbers. */
+	List<Placed> elements() {
+		return elements;
+	}
+
+	List<Barrier> barriers() {
+		return barriers;
+	}
+
+	List<Island> islands() {
+		return islands;
+	}
+}

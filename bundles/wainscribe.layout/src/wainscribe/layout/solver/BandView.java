@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.solver;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A tier of a wall at one gap: what cuts it, its bays, and the fit of frames in its runs.
+ * <p>
+ * The first and the last cut are the ends of the tier. Cuts are sorted from left to right; between two blocked ones anchors
+ * and splits may be chosen.
+ */
+final class BandView {
+
+	private final Band band;
+	private final FrameFit fit;
+	private final List<Cut> cuts;
+	private final List<Bay> bays;
+	private final int lostAnchors;
+
+	private BandView(Band band, FrameFit fit, List<Cut> cuts, List<Bay> bays, int lostAnchors) {
+		this.band = band;
+		this.fit = fit;
+		this.cuts = cuts;
+		this.bays = bays;
+		this.lostAnchors = lostAnchors;
+	}
+
+	/**
+	 * Looks at a band.
+	 *
+	 * @param withSplits whether islands may be made barriers
+	 */
+	static BandView of(RoomTask room, WallTask wall, Band band, long gap, boolean withSplits) {
+		long gapY = room.vertical(gap);
+		FrameFit fit = new FrameFit(room.limits(), wall.islands(), band.bottom(), band.top(), gap, gapY);
+		Band seen = framedPart(band, room.limits().least(), gapY);
+		if (!band.placed().isEmpty() || seen.x0() >= seen.x1()) {
+			return new BandView(seen, fit, List.of(), List.of(), 0);
+		}
+		List<Cut> cuts = new ArrayList<>(blocked(wall, seen, gap, gapY));
+		List<Cut> anchors = seen.underWindows() ? new Anchors(room.limits(), fit, gap).find(wall, seen, cuts) : List.of();
+		List<Cut> splits = withSplits ? splits(wall, seen, cuts) : List.of();
+		List<Bay> bays = new Bays(room.limits(), wall, gap, gapY).find(seen);
+		int lost = (int) anchors.stream().filter(anchor -> anchor.near() == FrameFit.ILLEGAL).count();
+		anchors.stream().filter(anchor -> anchor.near() != FrameFit.ILLEGAL).forEach(cuts::add);
+		cuts.addAll(splits);
+		cuts.sort(Comparator.comparingLong(Cut::x0).thenComparingLong(Cut::x1).thenComparing(Cut::kind)
+				.thenComparingInt(Cut::element));
+		return new BandView(seen, fit, List.copyOf(cuts), bays, lost);
+	}
+
+	/**
+	 * Returns the part of a band between slopes in which a frame finds its least height; a band that is nowhere high enough,
+	 * or level, is left as it is, so that its runs are reported plain.
+	 */
+	private static Band framedPart(Band band, long least, long gapY) {
+		if (band.isLevel() || band.x0() >= band.x1()) {
+			return band;
+		}
+		long needed = least + band.bottom().plumb(gapY) + band.top().plumb(gapY);
+		boolean left = band.top().at(band.x0()) - band.bottom().at(band.x0()) >= needed;
+		boolean right = band.top().at(band.x1()) - band.bottom().at(band.x1()) >= needed;
+		if (left == right) {
+			return band;
+		}
+		long high = left ? band.x0() : band.x1();
+		long low = left ? band.x1() : band.x0();
+		while (Math.abs(high - low) > 1) {
+			long middle = Math.floorDiv(high + low, 2);
+			if (band.top().at(middle) - band.bottom().at(middle) >= needed) {
+				high = middle;
+			} else {
+				low = middle;
+			}
+		}
+		return new Band(band.bottom(), band.top(), left ? band.x0() : high, left ? high : band.x1(), band.underWindows(),
+				band.placed());
+	}
+
+	private static List<Cut> blocked(WallTask wall, Band band, long gap, long gapY) {
+		List<Box> boxes = wall.barriers().stream().map(barrier -> barrier.blocked(gap, gapY)).filter(band::isReachedBy)
+				.sorted(Comparator.comparingLong(Box::x0)).toList();
+		List<Cut> cuts = new ArrayList<>();
+		long from = band.x0();
+		long to = band.x0();
+		for (Box box : boxes) {
+			if (box.x0() > to) {
+				cuts.add(new Cut(from, to, Cut.Kind.BLOCKED, -1, 0));
+				from = box.x0();
+			}
+			to = Math.max(to, Math.min(box.x1(), band.x1()));
+		}
+		if (to < band.x1() || cuts.isEmpty()) {
+			cuts.add(new Cut(from, to, Cut.Kind.BLOCKED, -1, 0));
+			from = band.x1();
+		}
+		cuts.add(new Cut(Math.max(from, cuts.get(cuts.size() - 1).x1()), band.x1(), Cut.Kind.BLOCKED, -1, 0));
+		return cuts;
+	}
+
+	private static List<Cut> splits(WallTask wall, Band band, List<Cut> blocked) {
+		List<Cut> splits = new ArrayList<>();
+		for (Island island : wall.islands()) {
+			Box box = island.outline();
+			long lower = Math.min(band.bottom().at(box.x0()), band.bottom().at(box.x1()));
+			long upper = Math.max(band.top().at(box.x0()), band.top().at(box.x1()));
+			if (box.y0() < upper && box.y1() > lower) {
+				for (int i = 0; i + 1 < blocked.size(); i++) {
+					long from = Math.max(box.x0(), blocked.get(i).x1());
+					long to = Math.min(box.x1(), blocked.get(i + 1).x0());
+					if (from < to || from == to && box.x0() == box.x1()) {
+						splits.add(new Cut(from, to, Cut.Kind.SPLIT, island.element(), 0));
+					}
+				}
+			}
+		}
+		return splits;
+	}
+
+	Band band() {
+		return band;
+	}
+
+	FrameFit fit() {
+		return fit;
+	}
+
+	/** Returns the cuts; empty when the band takes no runs. */
+	List<Cut> cuts() {
+		return cuts;
+	}
+
+	List<Bay> bays() {
+		return bays;
+	}
+
+	/** Returns how many anchors cannot be, whatever is chosen. */
+	int lostAnchors() {
+		return lostAnchors;
+	}
+}

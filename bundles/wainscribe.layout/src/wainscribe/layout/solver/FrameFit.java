@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Frames between two lines of a wall at one gap: where they come, and whether they may.
+ * <p>
+ * A strip is too near an island when it meets the island's outline grown by its margin on all sides, square corners
+ * included, unless that grown outline lies wholly in the frame's field. An island with no margin may not be touched.
+ */
+final class FrameFit {
+
+	/** Answer of {@link #near} for frames that may not be. */
+	static final int ILLEGAL = -1;
+
+	private static final long TALL = 800L * 8000;
+
+	private final Limits limits;
+	private final List<Island> islands;
+	private final Line bottom;
+	private final Line top;
+	private final Line fieldBottom;
+	private final Line fieldTop;
+	private final long gap;
+	private final boolean level;
+
+	/**
+	 * Creates the fit.
+	 *
+	 * @param bottom lower edge of the band
+	 * @param top    upper edge of the band
+	 */
+	FrameFit(Limits limits, List<Island> islands, Line bottom, Line top, long gap, long gapY) {
+		this.limits = limits;
+		this.islands = islands;
+		this.gap = gap;
+		this.bottom = bottom.up(bottom.plumb(gapY));
+		this.top = top.up(-top.plumb(gapY));
+		fieldBottom = this.bottom.up(bottom.plumb(limits.face()));
+		fieldTop = this.top.up(-top.plumb(limits.face()));
+		level = bottom.isLevel() && top.isLevel();
+	}
+
+	/** Returns how high a frame is at x. */
+	long heightAt(long x) {
+		return top.at(x) - bottom.at(x);
+	}
+
+	/** Returns the most frames whose width is not under the least. */
+	int most(long length) {
+		return (int) Math.max(0, (length - gap) / (limits.least() + gap));
+	}
+
+	/** Tells whether a stretch is long enough for a frame. */
+	boolean isFrameable(long length) {
+		return length >= limits.least() + 2 * gap;
+	}
+
+	/** Tells whether a stretch is frameable but takes one frame only. */
+	boolean isPier(long length) {
+		return isFrameable(length) && length < 2 * limits.least() + 3 * gap;
+	}
+
+	/** Returns n equal frames of a run; the rest of the division widens the first of them by one unit. */
+	List<Quad> frames(long x0, long x1, int n) {
+		long total = x1 - x0 - gap * (n + 1);
+		List<Quad> frames = new ArrayList<>(n);
+		long x = x0 + gap;
+		for (int i = 0; i < n; i++) {
+			long width = total / n + (i < total % n ? 1 : 0);
+			frames.add(quad(x, width));
+			x += width + gap;
+		}
+		return frames;
+	}
+
+	/** Returns the frame with the given sides. */
+	Quad quad(long x, long width) {
+		long y = bottom.at(x);
+		long upper = top.at(x);
+		return new Quad(x, width, y, upper - y, bottom.at(x + width) - y, top.at(x + width) - upper);
+	}
+
+	/**
+	 * Counts near distances of n frames in a run.
+	 *
+	 * @return the count, or {@link #ILLEGAL}
+	 */
+	int near(long x0, long x1, int n) {
+		long total = x1 - x0 - gap * (n + 1);
+		if (total < limits.least() * n || total > limits.longest() * n) {
+			return ILLEGAL;
+		}
+		long width = total / n;
+		long rest = total % n;
+		long last = x1 - gap - width;
+		if (!fitsHeight(x0 + gap, width + (rest > 0 ? 1 : 0)) || !level && !fitsHeight(last, width)) {
+			return ILLEGAL;
+		}
+		int count = 0;
+		for (Island island : islands) {
+			int near = near(island, x0 + gap, width, rest, n);
+			if (near == ILLEGAL) {
+				return ILLEGAL;
+			}
+			count += near;
+		}
+		return count;
+	}
+
+	/** Counts near distances of one frame of a given width, or tells that it may not be. */
+	int near(long x, long width) {
+		return near(x - gap, x + width + gap, 1);
+	}
+
+	/** Counts near distances of a frame that stands whether it may or not. */
+	int nearOf(Quad quad) {
+		int count = 0;
+		for (Island island : islands) {
+			if (island.warning() > 0 && isMet(quad, island.outline(), island.warning())) {
+				count++;
+			}
+		}
+		return count;
+	}
+
+	/** Returns the islands that bar n frames in a run. */
+	List<Island> barring(long x0, long x1, int n) {
+		long total = x1 - x0 - gap * (n + 1);
+		return islands.stream().filter(island -> near(island, x0 + gap, total / n, total % n, n) == ILLEGAL).toList();
+	}
+
+	private int near(Island island, long first, long width, long rest, int n) {
+		long left = island.outline().x0() - island.reach();
+		long right = island.outline().x1() + island.reach();
+		long pitch = width + 1 + gap;
+		int count = 0;
+		for (int i = (int) Math.max(0, (left - first) / pitch - 1); i < n; i++) {
+			long x = first + i * (width + gap) + Math.min(i, rest);
+			if (x >= right) {
+				break;
+			}
+			long w = width + (i < rest ? 1 : 0);
+			if (x + w > left) {
+				if (isMet(x, w, island.outline(), island.margin())) {
+					return ILLEGAL;
+				}
+				if (island.warning() > island.margin() && isMet(x, w, island.outline(), island.warning())) {
+					count++;
+				}
+			}
+		}
+		return count;
+	}
+
+	private boolean isMet(long x, long width, Box box, long margin) {
+		long outside = Math.max(1, margin);
+		long xa = Math.max(x, box.x0() - outside);
+		long xb = Math.min(x + width, box.x1() + outside);
+		if (xa >= xb || Math.min(bottom.at(xa), bottom.at(xb)) >= box.y1() + outside
+				|| Math.max(top.at(xa), top.at(xb)) <= box.y0() - outside) {
+			return false;
+		}
+		Box grown = box.grown(margin);
+		boolean inField = grown.x0() >= x + limits.face() && grown.x1() <= x + width - limits.face()
+				&& grown.y0() >= Math.max(fieldBottom.at(grown.x0()), fieldBottom.at(grown.x1()))
+				&& grown.y1() <= Math.min(fieldTop.at(grown.x0()), fieldTop.at(grown.x1()));
+		return !inField;
+	}
+
+	/** Tells whether a frame's strips come nearer to a rectangle than a margin without holding it in the field. */
+	boolean isMet(Quad quad, Box box, long margin) {
+		Line lower = new Line(quad.y(), quad.rise(), quad.width());
+		Line upper = new Line(quad.y() + quad.height(), quad.riseTop(), quad.width());
+		Box moved = new Box(box.x0() - quad.x(), box.y0(), box.x1() - quad.x(), box.y1());
+		return new FrameFit(limits, List.of(), lower, upper, 0, 0).isMet(0, quad.width(), moved, margin);
+	}
+
+	private boolean fitsHeight(long x, long width) {
+		long left = heightAt(x);
+		long right = heightAt(x + width);
+		return Math.min(left, right) >= limits.least() && Math.max(left, right) <= limits.longest()
+				&& (level || isShort(width, bottom) && isShort(width, top));
+	}
+
+	private boolean isShort(long width, Line edge) {
+		return limits.longest() == Limits.UNLIMITED || edge.plumb(width) <= limits.longest();
+	}
+
+	/** Tells whether frames of a run leave the band of widths that go with their height, or the widths wished. */
+	boolean isOutOfBand(long x0, long x1, int n) {
+		long total = x1 - x0 - gap * (n + 1);
+		if (limits.hasWidthWish()) {
+			return limits.widthLeast() >= 0 && total < limits.widthLeast() * n
+					|| limits.widthMost() >= 0 && total > limits.widthMost() * n;
+		}
+		long width = total / n;
+		return isOutOfProportion(total, n, x0 + gap, width) || !level && isOutOfProportion(total, n, x1 - gap - width, width);
+	}
+
+	private boolean isOutOfProportion(long total, int n, long x, long width) {
+		long twice = heightAt(x) + heightAt(x + width);
+		if (twice <= 2 * TALL) {
+			return 4 * total < twice * n || total > twice * n;
+		}
+		return 6 * total < twice * n || 2 * total > twice * n;
+	}
+}

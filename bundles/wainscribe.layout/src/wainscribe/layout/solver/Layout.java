@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.layout.solver;
+
+import java.util.List;
+
+/**
+ * An answer to a layout problem.
+ *
+ * @param gap    its gap
+ * @param gapY   its vertical gap
+ * @param window place of its module; the same for the same layout, only {@link Expectation} reads it
+ * @param score  its terms
+ * @param walls  for each wall its tiers, in the order of the task
+ */
+public record Layout(long gap, long gapY, long window, Score score, List<List<Filled>> walls) {
+
+	/**
+	 * What is in one tier of a wall.
+	 *
+	 * @param band    the part of the tier that is framed
+	 * @param runs    the runs from left to right, anchors among them
+	 * @param bays    the bays, also those given up
+	 */
+	public record Filled(Band band, List<Run> runs, List<Bay> bays) {
+	}
+
+	/**
+	 * A run.
+	 *
+	 * @param x0        left end
+	 * @param x1        right end
+	 * @param anchor    whether it is a window anchor; then its ends are the frame's own
+	 * @param frameable whether it is long enough for a frame
+	 * @param frames    its frames
+	 * @param leftSplit  number of the island that was made a barrier at its left end, -1 for none
+	 * @param rightSplit the same at its right end
+	 */
+	public record Run(long x0, long x1, boolean anchor, boolean frameable, List<Quad> frames, int leftSplit,
+			int rightSplit) {
+	}
+}
