@@ -10,19 +10,13 @@ import java.util.Objects;
  * @param count     how many to buy
  * @param size      how much one holds
  * @param unit      unit of the size
- * @param unitPrice price of one, in the home's currency before tax
+ * @param unitPrice price of one, in the home's currency before tax; null while unpriced
  */
 public record PackCount(int count, BigDecimal size, String unit, BigDecimal unitPrice) {
 
-	/** Refuses nulls. */
+	/** Refuses nulls but for the price. */
 	public PackCount {
 		Objects.requireNonNull(size);
 		Objects.requireNonNull(unit);
-		Objects.requireNonNull(unitPrice);
-	}
-
-	/** Returns the price of all of them. */
-	public BigDecimal price() {
-		return unitPrice.multiply(BigDecimal.valueOf(count));
 	}
 }

@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param source   where the rates come from, or {@code common practice}
  * @param quantity how much is needed, in {@code unit}; null where it cannot be found, then the formula says why
  * @param unit     unit of the quantity
- * @param packs    what to buy; empty while no price says what a pack holds
+ * @param packs    what to buy; empty while nothing says what a pack holds
  * @param total    price of all packs before tax, two decimals; null while unpriced
  */
 public record TakeoffLine(String key, String group, String item, String formula, String source, BigDecimal quantity,
