@@ -14,6 +14,8 @@ import org.eclipse.ui.views.properties.PropertyDescriptor;
 
 import wainscribe.model.Brief;
 import wainscribe.model.Material;
+import wainscribe.model.ProfileReference;
+import wainscribe.model.ProfileUse;
 import wainscribe.model.WainscribePackage.Literals;
 
 /** The decisions of a brief as properties, each with what holds while nothing is decided. */
@@ -24,6 +26,8 @@ final class BriefDecisions {
 		Literals.BRIEF__GAP_Y, Literals.BRIEF__FACE, Literals.BRIEF__THICKNESS, Literals.BRIEF__FRAME_WIDTH_MIN,
 		Literals.BRIEF__FRAME_WIDTH_MAX, Literals.BRIEF__BASE, Literals.BRIEF__CROWN, Literals.BRIEF__BOARD,
 		Literals.BRIEF__BOARD_WALLS, Literals.BRIEF__STOCK, Literals.BRIEF__NAIL);
+
+	private static final List<ProfileUse> PROFILES = List.of(ProfileUse.FRAME, ProfileUse.RAIL, ProfileUse.BASE, ProfileUse.CROWN);
 
 	private final FeatureDescriptors descriptors;
 	private final FeatureWords words;
@@ -46,6 +50,18 @@ final class BriefDecisions {
 				? new ChoiceDescriptor(feature, nameOf(feature), materials())
 				: descriptors.of(Literals.BRIEF, feature).orElseThrow();
 			descriptor.setCategory(words.groupOf(Literals.BRIEF, feature));
+			all.add(descriptor);
+		}
+		return all;
+	}
+
+	/** Describes the choice of mouldings. */
+	List<IPropertyDescriptor> profileDescriptors() {
+		List<IPropertyDescriptor> all = new ArrayList<>();
+		for (ProfileUse use : PROFILES) {
+			ChoiceDescriptor descriptor = new ChoiceDescriptor(use, words.of(Literals.PROFILE_USE, use),
+				descriptors.briefChoices().profilesFor(use));
+			descriptor.setCategory(words.word("group.decisions")); //$NON-NLS-1$
 			all.add(descriptor);
 		}
 		return all;
@@ -74,6 +90,12 @@ final class BriefDecisions {
 		}
 		Object value = brief.eGet(feature);
 		return Optional.ofNullable(value instanceof List<?> list ? List.copyOf(list) : value);
+	}
+
+	/** Returns the profile that a brief chooses for a use; empty if it leaves it open. */
+	static Optional<String> ownProfile(Brief brief, ProfileUse use) {
+		return brief == null ? Optional.empty()
+			: brief.getProfiles().stream().filter(chosen -> chosen.getUse() == use).map(ProfileReference::getProfile).findFirst();
 	}
 
 	/** A material that was not recorded is one that was not decided. */

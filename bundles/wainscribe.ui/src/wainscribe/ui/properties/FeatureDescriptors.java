@@ -63,6 +63,11 @@ final class FeatureDescriptors {
 		return descriptor;
 	}
 
+	/** Returns what can be chosen in a brief. */
+	ChoicesOfBrief briefChoices() {
+		return briefChoices;
+	}
+
 	/** Tells whether a feature is chosen from a list rather than typed. */
 	boolean isChosen(EStructuralFeature feature) {
 		return choices(feature).isPresent();
@@ -145,7 +150,7 @@ final class FeatureDescriptors {
 		if (type == Literals.LENGTH_UNIT) {
 			return Optional.of(new Choices(List.<Object>of(LengthUnit.INCH, LengthUnit.MILLIMETRE), value -> words.word("unit." + ((LengthUnit) value).symbol()))); //$NON-NLS-1$
 		}
-		return feature == Literals.BRIEF__PATTERN ? Optional.of(briefChoices.patterns()) : Optional.empty();
+		return feature == Literals.BRIEF__PATTERN ? Optional.of(briefChoices.wallPatterns()) : Optional.empty();
 	}
 
 	private String yesOrNo(Object value) {

@@ -18,6 +18,12 @@ final class Messages extends NLS {
 	static String MeasureText_Mass;
 	static String MeasureText_Share;
 	static String MeasureText_Temperature;
+	static String PropertySheetPanel_Name;
+	static String PropertySheetPanel_Nothing;
+	static String PropertySheetPanel_NothingHint;
+	static String SubjectWords_Frame;
+	static String SubjectWords_OnWall;
+	static String SubjectWords_Wall;
 	static String TextValueEditor_Required;
 	static String WholeNumberText_Expected;
 

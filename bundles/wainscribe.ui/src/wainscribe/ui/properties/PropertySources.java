@@ -3,7 +3,6 @@ package wainscribe.ui.properties;
 
 import static java.util.Objects.requireNonNull;
 
-import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.common.command.CommandStack;
@@ -11,10 +10,12 @@ import org.eclipse.ui.views.properties.IPropertySource;
 
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RailBand;
+import wainscribe.layout.pattern.PatternCatalogue;
 import wainscribe.model.Element;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
 import wainscribe.model.length.LengthUnit;
+import wainscribe.profile.ProfileCatalogue;
 import wainscribe.ui.session.HomeSession;
 import wainscribe.ui.session.RoomSession;
 
@@ -25,15 +26,18 @@ import wainscribe.ui.session.RoomSession;
 public final class PropertySources {
 
 	private final FeatureWords words = new FeatureWords();
-	private final List<String> patterns;
+	private final PatternCatalogue patterns;
+	private final ProfileCatalogue profiles;
 
 	/**
 	 * Creates a maker of properties.
 	 *
-	 * @param patterns ids of the wall patterns that can be chosen, in the order shown
+	 * @param patterns the wall patterns that can be chosen
+	 * @param profiles the trim profiles that can be chosen
 	 */
-	public PropertySources(List<String> patterns) {
-		this.patterns = List.copyOf(patterns);
+	public PropertySources(PatternCatalogue patterns, ProfileCatalogue profiles) {
+		this.patterns = requireNonNull(patterns);
+		this.profiles = requireNonNull(profiles);
 	}
 
 	/**
@@ -65,6 +69,6 @@ public final class PropertySources {
 	}
 
 	private FeatureDescriptors descriptors(LengthUnit units) {
-		return new FeatureDescriptors(words, units, new ChoicesOfBrief(patterns, words));
+		return new FeatureDescriptors(words, units, new ChoicesOfBrief(patterns, profiles, words));
 	}
 }

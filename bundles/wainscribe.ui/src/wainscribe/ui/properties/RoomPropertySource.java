@@ -11,9 +11,11 @@ import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.ui.views.properties.IPropertyDescriptor;
 
+import wainscribe.commands.ChooseProfileCommand;
 import wainscribe.commands.SetDecisionCommand;
 import wainscribe.layout.EffectiveBrief;
 import wainscribe.model.Brief;
+import wainscribe.model.ProfileUse;
 import wainscribe.model.WainscribePackage.Literals;
 import wainscribe.ui.session.RoomSession;
 
@@ -56,26 +58,43 @@ final class RoomPropertySource extends CommandPropertySource {
 	public IPropertyDescriptor[] getPropertyDescriptors() {
 		List<IPropertyDescriptor> all = new ArrayList<>(room.descriptors());
 		all.addAll(decisions.descriptors());
+		all.addAll(decisions.profileDescriptors());
 		return all.toArray(IPropertyDescriptor[]::new);
 	}
 
 	@Override
 	public Object getPropertyValue(Object id) {
+		if (id instanceof ProfileUse use) {
+			return profile(use);
+		}
 		return BriefDecisions.isDecision(id) ? BriefDecisions.of(session.room().getBrief(), (EAttribute) id, this::otherwise)
 			: room.getPropertyValue(id);
 	}
 
 	@Override
 	public boolean isPropertySet(Object id) {
+		if (id instanceof ProfileUse use) {
+			return BriefDecisions.ownProfile(session.room().getBrief(), use).isPresent();
+		}
 		return BriefDecisions.isDecision(id) ? BriefDecisions.ownValue(session.room().getBrief(), (EAttribute) id).isPresent()
 			: room.isPropertySet(id);
 	}
 
 	@Override
 	Command change(Object id, Object value) {
+		if (id instanceof ProfileUse use) {
+			return new ChooseProfileCommand(session.room(), use, (String) value);
+		}
 		return BriefDecisions.isDecision(id)
 			? new SetDecisionCommand(session.room(), (EAttribute) id, value, decisions.nameOf((EAttribute) id))
 			: room.change(id, value);
+	}
+
+	private Decision profile(ProfileUse use) {
+		String own = BriefDecisions.ownProfile(session.room().getBrief(), use).orElse(null);
+		String effective = session.design().brief().profiles().get(use);
+		boolean atHome = BriefDecisions.ownProfile(session.home().getBrief(), use).isPresent();
+		return new Decision(own, effective, words.word(atHome ? "origin.home" : "origin.measures")); //$NON-NLS-1$ //$NON-NLS-2$
 	}
 
 	/** What holds for the room although it was not decided for it. */

@@ -30,8 +30,7 @@ final class OpenRoom implements RoomSession {
 	private final ListenerSet<RoomSessionListener> listeners = new ListenerSet<>();
 	private Room room;
 	private RoomDesign design;
-	private List<Finding> findings = List.of();
-	private boolean checked;
+	private RoomCheck.Result result;
 	private int users;
 
 	OpenRoom(OpenHome home, Room room, IFile file, RoomStudy study, Display display) {
@@ -83,12 +82,17 @@ final class OpenRoom implements RoomSession {
 
 	@Override
 	public List<Finding> findings() {
-		return findings;
+		return result == null ? List.of() : result.findings();
 	}
 
 	@Override
 	public boolean isChecked() {
-		return checked;
+		return result != null;
+	}
+
+	@Override
+	public int frameCount() {
+		return result == null ? 0 : result.frames();
 	}
 
 	@Override
@@ -163,9 +167,8 @@ final class OpenRoom implements RoomSession {
 		tell(listener -> listener.historyChanged(this));
 	}
 
-	private void found(List<Finding> result) {
-		findings = List.copyOf(result);
-		checked = true;
+	private void found(RoomCheck.Result found) {
+		result = found;
 		tell(listener -> listener.findingsChanged(this));
 	}
 

@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
+import wainscribe.layout.RoomDesign;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
 import wainscribe.rules.Finding;
@@ -28,7 +29,7 @@ final class RoomCheck {
 
 	private final RoomStudy study;
 	private final Display display;
-	private final Consumer<List<Finding>> listener;
+	private final Consumer<Result> listener;
 	private Runnable waiting;
 	private Job running;
 
@@ -37,9 +38,9 @@ final class RoomCheck {
 	 *
 	 * @param study    derives and checks
 	 * @param display  in whose thread results are told
-	 * @param listener takes the findings of the last state
+	 * @param listener takes the result of the last state
 	 */
-	RoomCheck(RoomStudy study, Display display, Consumer<List<Finding>> listener) {
+	RoomCheck(RoomStudy study, Display display, Consumer<Result> listener) {
 		this.study = study;
 		this.display = display;
 		this.listener = listener;
@@ -78,10 +79,24 @@ final class RoomCheck {
 		return EcoreUtil.copy(original);
 	}
 
-	private void told(Job job, List<Finding> findings) {
+	private void told(Job job, Result result) {
 		if (job == running) {
 			running = null;
-			listener.accept(findings);
+			listener.accept(result);
+		}
+	}
+
+	/**
+	 * What came out of a check.
+	 *
+	 * @param frames   number of frames in the room
+	 * @param findings the heaviest first
+	 */
+	record Result(int frames, List<Finding> findings) {
+
+		/** Copies the list. */
+		Result {
+			findings = List.copyOf(findings);
 		}
 	}
 
@@ -99,11 +114,12 @@ final class RoomCheck {
 
 		@Override
 		protected IStatus run(IProgressMonitor monitor) {
-			List<Finding> findings = study.findings(study.design(home, room), monitor::isCanceled);
+			RoomDesign design = study.adviseOn(home, room);
+			Result result = new Result((int) design.layout().frames().count(), study.findings(design, monitor::isCanceled));
 			if (monitor.isCanceled() || display.isDisposed()) {
 				return Status.CANCEL_STATUS;
 			}
-			display.asyncExec(() -> told(this, findings));
+			display.asyncExec(() -> told(this, result));
 			return Status.OK_STATUS;
 		}
 	}

@@ -55,6 +55,9 @@ public interface RoomSession {
 	/** Tells whether the room was checked at least once; until then an empty list of findings says nothing. */
 	boolean isChecked();
 
+	/** Returns how many frames the room had at the last check; 0 before the first. */
+	int frameCount();
+
 	/** Tells whether there are edits that were not saved. */
 	boolean isDirty();
 

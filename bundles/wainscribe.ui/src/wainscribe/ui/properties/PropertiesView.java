@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.ui.properties;
+
+import java.util.Optional;
+
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.core.runtime.IExtensionRegistry;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.ISelectionListener;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.part.ViewPart;
+
+import wainscribe.layout.FrameOutline;
+import wainscribe.layout.RailBand;
+import wainscribe.layout.pattern.PatternReader;
+import wainscribe.model.Element;
+import wainscribe.profile.RegisteredProfiles;
+import wainscribe.ui.session.HistoryActions;
+import wainscribe.ui.session.HomeSession;
+import wainscribe.ui.session.RoomSession;
+
+/**
+ * The numbers of whatever is selected, to be read and edited in place.
+ * <p>
+ * Shows what is selected in a part that answers {@code getAdapter(RoomSession.class)}. A selected object is a model element, a
+ * {@link FrameOutline} or a {@link RailBand}, or adapts to one of them. An empty selection shows the room.
+ */
+public final class PropertiesView extends ViewPart implements ISelectionListener {
+
+	/** Id of the view. */
+	public static final String ID = "wainscribe.ui.properties"; //$NON-NLS-1$
+
+	private PropertySheetPanel panel;
+	private HistoryActions history;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		history = HistoryActions.install(getViewSite().getActionBars());
+		panel = new PropertySheetPanel(parent, sources());
+		getSite().getPage().addSelectionListener(this);
+		selectionChanged(getSite().getPage().getActiveEditor(), null);
+	}
+
+	@Override
+	public void selectionChanged(IWorkbenchPart part, ISelection selection) {
+		if (part == null || part == this) {
+			return;
+		}
+		Object selected = selection instanceof IStructuredSelection list ? list.getFirstElement() : null;
+		subject(part, selected).ifPresent(this::show);
+	}
+
+	@Override
+	public void setFocus() {
+		panel.setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		getSite().getPage().removeSelectionListener(this);
+		if (history != null) {
+			history.follow(null);
+		}
+		super.dispose();
+	}
+
+	private static PropertySources sources() {
+		IExtensionRegistry registry = Platform.getExtensionRegistry();
+		return new PropertySources(new PatternReader(registry).read(), new RegisteredProfiles(registry, ILog.get()::log).catalogue());
+	}
+
+	private void show(Subject subject) {
+		history.follow(subject.history());
+		panel.show(subject);
+	}
+
+	/** Finds out what is meant; empty for a selection that has nothing to do with rooms, which leaves what is shown. */
+	private static Optional<Subject> subject(IWorkbenchPart part, Object selected) {
+		HomeSession home = Adapters.adapt(selected, HomeSession.class);
+		if (home != null) {
+			return Optional.of(new Subject.OfHome(home));
+		}
+		RoomSession chosen = Adapters.adapt(selected, RoomSession.class);
+		if (chosen != null && thing(selected) == null) {
+			return Optional.of(new Subject.InRoom(chosen, chosen.room()));
+		}
+		RoomSession shown = Adapters.adapt(part, RoomSession.class);
+		if (shown == null) {
+			return Optional.empty();
+		}
+		Object thing = thing(selected);
+		return Optional.of(new Subject.InRoom(shown, thing == null ? shown.room() : thing));
+	}
+
+	private static Object thing(Object selected) {
+		for (Class<?> kind : new Class<?>[] { FrameOutline.class, RailBand.class, Element.class }) {
+			Object thing = Adapters.adapt(selected, kind);
+			if (thing != null) {
+				return thing;
+			}
+		}
+		return null;
+	}
+}
