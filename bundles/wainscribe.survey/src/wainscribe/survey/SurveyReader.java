@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 import wainscribe.model.Home;
 import wainscribe.model.WainscribeFactory;
@@ -25,7 +26,9 @@ import wainscribe.survey.table.UnreadableException;
 public final class SurveyReader {
 
 	/** The wall patterns that are always there. */
-	public static final Set<String> BUILT_IN_PATTERNS = Set.of("frames-under-rail", "frames-two-tier", "frames-to-ceiling", "none"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
+	public static final Set<String> BUILT_IN_PATTERNS = Set.of("frames-under-rail", "frames-two-tier", "frames-to-ceiling"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+
+	private static final String NO_PATTERN = "none"; //$NON-NLS-1$
 
 	private final Set<String> patterns;
 
@@ -37,10 +40,12 @@ public final class SurveyReader {
 	/**
 	 * Creates a reader.
 	 *
-	 * @param patterns ids that a brief may name as its wall pattern
+	 * @param patterns ids that a brief may name as its wall pattern; {@code none} need not be among them
 	 */
 	public SurveyReader(Set<String> patterns) {
-		this.patterns = Set.copyOf(patterns);
+		Set<String> all = new TreeSet<>(patterns);
+		all.add(NO_PATTERN);
+		this.patterns = Set.copyOf(all);
 	}
 
 	/**

@@ -28,8 +28,8 @@ final class PlacedForms {
 
 	static RowForm of(RowKind kind) {
 		return switch (kind) {
-			case DOOR -> opening(cells(FROM_LEFT, null, "the width of the door in its jambs", "its height")); //$NON-NLS-1$ //$NON-NLS-2$
-			case WINDOW -> opening(cells(FROM_LEFT, FROM_FLOOR, "the width of the window in its jambs", "its height")); //$NON-NLS-1$ //$NON-NLS-2$
+			case DOOR -> opening(cells(FROM_LEFT, null, "the width of the door in its jambs", "the height")); //$NON-NLS-1$ //$NON-NLS-2$
+			case WINDOW -> opening(cells(FROM_LEFT, FROM_FLOOR, "the width of the window in its jambs", "the height")); //$NON-NLS-1$ //$NON-NLS-2$
 			case BOX -> placed(MODEL.getBox(), cells(FROM_LEFT, FROM_FLOOR, null, null), word("type", MODEL.getBox_Type()), //$NON-NLS-1$
 					new AttributeField("gang", MODEL.getBox_Gang(), new WholeForm(1, 12, "a number of gangs")), //$NON-NLS-1$ //$NON-NLS-2$
 					flag("gfci", MODEL.getBox_Gfci()), flag("shaver", MODEL.getBox_Shaver()), AT); //$NON-NLS-1$ //$NON-NLS-2$
@@ -38,7 +38,7 @@ final class PlacedForms {
 					word("type", MODEL.getExistingTrim_Type()), flag("keep", MODEL.getExistingTrim_Keep()), //$NON-NLS-1$ //$NON-NLS-2$
 					flag("raked", MODEL.getExistingTrim_Raked()), AT); //$NON-NLS-1$
 			case STUD, PIPE, CABLE -> placed(MODEL.getService(), cells(FROM_LEFT, null, null, null), AT);
-			case FRAME -> placed(MODEL.getPlacedFrame(), cells(FROM_LEFT, FROM_FLOOR, "the width of the frame", "its height"), AT); //$NON-NLS-1$ //$NON-NLS-2$
+			case FRAME -> placed(MODEL.getPlacedFrame(), cells(FROM_LEFT, FROM_FLOOR, "the width of the frame", "the height"), AT); //$NON-NLS-1$ //$NON-NLS-2$
 			default -> throw new IllegalArgumentException(kind.word());
 		};
 	}

@@ -61,9 +61,12 @@ public final class SurveyTable {
 		} catch (CsvParseException e) {
 			throw badQuotes(text, e, row + 1);
 		}
+		int last = SurveyText.lineOf(text.stripTrailing());
 		if (header == null) {
-			throw new UnreadableException(SurveyText.lineOf(text.stripTrailing()), 1,
-					"\"\": expected the header row " + SurveyColumn.header()); //$NON-NLS-1$
+			throw new UnreadableException(last, 1, "\"\": expected the header row " + SurveyColumn.header()); //$NON-NLS-1$
+		}
+		if (rows.isEmpty()) {
+			throw new UnreadableException(last + 1, SurveyColumn.KIND.title(), "\"\": expected a row below the header"); //$NON-NLS-1$
 		}
 	}
 
