@@ -9,6 +9,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 
@@ -39,10 +40,26 @@ public final class PdfCanvas implements Closeable {
 	 * @throws IOException if the document fails
 	 */
 	public PdfCanvas(PDDocument document, PDPage page, PdfTypeface face) throws IOException {
-		stream = new PDPageContentStream(document, page);
+		this(new PDPageContentStream(document, page), face);
+	}
+
+	private PdfCanvas(PDPageContentStream stream, PdfTypeface face) throws IOException {
+		this.stream = stream;
+		this.face = face;
 		stream.setLineCapStyle(1);
 		stream.setLineJoinStyle(1);
-		this.face = face;
+	}
+
+	/**
+	 * Opens a page on which something is drawn already.
+	 *
+	 * @param document the document
+	 * @param page     one of its pages
+	 * @param face     the face of its text
+	 * @throws IOException if the document fails
+	 */
+	public static PdfCanvas over(PDDocument document, PDPage page, PdfTypeface face) throws IOException {
+		return new PdfCanvas(new PDPageContentStream(document, page, AppendMode.APPEND, true, true), face);
 	}
 
 	/** Returns the face of the text. */

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+import org.eclipse.core.runtime.OperationCanceledException;
+
+import wainscribe.drawing.export.ElevationExporter;
+import wainscribe.report.files.ElevationPlan;
+import wainscribe.report.files.PackFiles;
+import wainscribe.report.files.PackFolder;
+import wainscribe.report.view.PackView;
+import wainscribe.report.view.PackViews;
+
+/**
+ * Writes the client pack: {@code pack.html}, {@code pack.pdf}, {@code elevations/*.svg} and {@code *.dxf},
+ * {@code pieces.csv} and {@code quantities.xlsx}.
+ * <p>
+ * A pack is written beside its place and moved there when it is whole, so nobody ever sees half a pack, and an earlier one
+ * stays until then.
+ */
+public final class ClientPack {
+
+	/** Kinds of elevation files in a pack. */
+	private static final List<String> KINDS = List.of("svg", "dxf"); //$NON-NLS-1$ //$NON-NLS-2$
+
+	private final DesignServices services;
+
+	/** Creates the service. */
+	public ClientPack(DesignServices services) {
+		this.services = Objects.requireNonNull(services);
+	}
+
+	/** A step of the work. */
+	private record Step(String what, PackFolder.Part part) {
+	}
+
+	/**
+	 * Writes a pack.
+	 *
+	 * @param content  what it says
+	 * @param folder   where it goes; must not exist, be empty, or hold an earlier pack, which is replaced
+	 * @param progress hears each step
+	 * @return the files of the pack in their order
+	 * @throws IOException                if a file cannot be written, or {@code folder} holds something else; then nothing
+	 *                                    has changed
+	 * @throws OperationCanceledException if the user stops it; then nothing has changed
+	 */
+	public List<Path> write(PackContent content, Path folder, PackProgress progress) throws IOException {
+		List<ElevationExporter> exporters = KINDS.stream().flatMap(kind -> services.exporters().find(kind).stream()).toList();
+		List<Step> steps = steps(content, exporters);
+		PackFolder target = new PackFolder(folder);
+		return target.replace(draft -> {
+			for (int i = 0; i < steps.size(); i++) {
+				if (progress.isCancelled()) {
+					throw new OperationCanceledException();
+				}
+				progress.step(steps.get(i).what(), i, steps.size());
+				steps.get(i).part().write(draft);
+			}
+			if (progress.isCancelled()) {
+				throw new OperationCanceledException();
+			}
+		});
+	}
+
+	private List<Step> steps(PackContent content, List<ElevationExporter> exporters) {
+		PackFiles files = new PackFiles(content, services.elevation());
+		List<String> extensions = exporters.stream().map(ElevationExporter::fileExtension).toList();
+		PackViews views = new PackViews(services.profiles(), services.patterns(), services.elevation(), extensions);
+		PackView view = views.of(content);
+		List<Step> steps = new ArrayList<>();
+		steps.add(new Step("pack.html", draft -> files.page(view, draft))); //$NON-NLS-1$
+		steps.add(new Step("pack.pdf", draft -> files.book(view, draft))); //$NON-NLS-1$
+		for (ElevationPlan plan : ElevationPlan.of(content)) {
+			steps.add(new Step("elevations/" + plan.fileName(), draft -> { //$NON-NLS-1$
+				for (ElevationExporter exporter : exporters) {
+					files.elevation(plan, exporter, draft);
+				}
+			}));
+		}
+		steps.add(new Step("pieces.csv", files::pieces)); //$NON-NLS-1$
+		steps.add(new Step("quantities.xlsx", files::quantities)); //$NON-NLS-1$
+		return steps;
+	}
+}

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.report.view;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+import wainscribe.drawing.Drawing;
+import wainscribe.drawing.LayerName;
+import wainscribe.drawing.elevation.ElevationDrawing;
+import wainscribe.drawing.elevation.ElevationOptions;
+import wainscribe.drawing.svg.SvgLook;
+import wainscribe.drawing.svg.SvgWriter;
+import wainscribe.layout.FrameOutline;
+import wainscribe.layout.RoomDesign;
+import wainscribe.layout.RunLayout;
+import wainscribe.layout.WallLayout;
+import wainscribe.model.Wall;
+import wainscribe.report.files.ElevationPlan;
+
+/** Makes the views of walls. */
+final class ElevationViews {
+
+	/** What a client sees in the finished room: no measures, nothing behind the face. */
+	private static final Set<LayerName> SEEN = EnumSet.complementOf(
+			EnumSet.of(LayerName.DIMENSION, LayerName.TEXT, LayerName.SERVICE, LayerName.HATCH));
+
+	private final ElevationDrawing elevation;
+	private final List<String> extensions;
+
+	/**
+	 * Creates a maker.
+	 *
+	 * @param elevation  draws
+	 * @param extensions of the files that a pack holds for each elevation
+	 */
+	ElevationViews(ElevationDrawing elevation, List<String> extensions) {
+		this.elevation = elevation;
+		this.extensions = extensions;
+	}
+
+	ElevationView of(ElevationPlan plan, RoomColours colours, Wording wording) {
+		RoomDesign design = plan.room().design();
+		Wall wall = plan.wall();
+		ElevationOptions options = ElevationOptions.of(design.home());
+		String description = description(design, wall, wording);
+		Drawing working = elevation.draw(design, wall, options);
+		String painted = "";
+		if (colours.hasColours(wall)) {
+			Drawing seen = elevation.draw(design, wall, options.withLayers(SEEN));
+			painted = new SvgWriter(SvgLook.written(colours.palette(wall).styles(), seen.scale())).element(seen,
+					plan.fileName() + "-painted", "In the colours chosen. " + description);
+		}
+		return new ElevationView(Wording.text(wall.getName()), description,
+				new SvgWriter(SvgLook.classes()).element(working, plan.fileName(), description), painted,
+				extensions.stream().map(extension -> "elevations/" + plan.fileName() + "." + extension).toList(),
+				marks(design, wall, wording), reasons(design, wall));
+	}
+
+	private static String description(RoomDesign design, Wall wall, Wording wording) {
+		int frames = frames(design, wall).size();
+		return "Elevation of wall " + Wording.text(wall.getName()) + ", " + wording.length(wall.getLength()) + " long, with "
+				+ count(wall.getOpenings().size(), "opening") + ", " + count(wall.getFixtures().size(), "fixture") + ", "
+				+ count(wall.getBoxes().size(), "plate") + " and " + count(frames, "frame") + ".";
+	}
+
+	private static String count(int number, String what) {
+		return (number == 0 ? "no" : String.valueOf(number)) + " " + what + (number == 1 ? "" : "s");
+	}
+
+	private static List<FrameOutline> frames(RoomDesign design, Wall wall) {
+		return design.layout().of(wall).stream().flatMap(WallLayout::frames).toList();
+	}
+
+	private static List<MarkRow> marks(RoomDesign design, Wall wall, Wording wording) {
+		List<MarkRow> rows = new ArrayList<>();
+		for (FrameOutline frame : frames(design, wall)) {
+			rows.add(new MarkRow(frame.id(), wording.mark(frame.x()), wording.mark(frame.right()), wording.mark(frame.y()),
+					wording.mark(frame.top()), wording.mark(frame.width()), wording.mark(frame.height()),
+					frame.isRaked() ? wording.mark(frame.rise()) : ""));
+		}
+		return rows;
+	}
+
+	private static List<String> reasons(RoomDesign design, Wall wall) {
+		return design.layout().of(wall).stream().flatMap(layout -> layout.runs().stream()).map(RunLayout::reason)
+				.filter(reason -> !reason.isBlank()).distinct().toList();
+	}
+}
