@@ -21,15 +21,35 @@ record CornerJoints(Material material) {
 	private static final Set<Material> NOT_COPED = EnumSet.of(Material.POLYURETHANE, Material.PLASTER, Material.METAL);
 
 	/**
-	 * A joint and the angle between its cut and the wall, seen on plan; 90 is a square cut.
+	 * A joint and its cut.
 	 *
-	 * @param joint what the end meets
-	 * @param angle in degrees, above 0 and under 180
+	 * @param joint  what the end meets
+	 * @param angle  angle between cut and wall seen on plan, in degrees, above 0 and under 180; 90 is square
+	 * @param across turn of the cut across the face from square, in degrees, above 0 if it leans to the right going up
 	 */
-	record Cut(Joint joint, double angle) {
+	record Cut(Joint joint, double angle, double across) {
+		Cut(Joint joint, double angle) {
+			this(joint, angle, 0);
+		}
+
 		static Cut square(Joint joint) {
 			return new Cut(joint, SQUARE);
 		}
+
+		/** Returns the same joint cut plumb on a piece of the given pitch. */
+		Cut plumb(double pitch) {
+			return new Cut(joint, angle, pitch);
+		}
+
+		/** Returns a mitre between two pitches in one plane. */
+		static Cut rake(double pitch, double other) {
+			return new Cut(Joint.RAKE_MITRE, SQUARE, (pitch - other) / 2);
+		}
+	}
+
+	/** Tells whether two walls stand in one plane. */
+	static boolean isStraight(double corner) {
+		return Math.abs(corner - STRAIGHT) < NEARLY;
 	}
 
 	/**
@@ -40,8 +60,8 @@ record CornerJoints(Material material) {
 	 * @param first          whether this wall is walked before the other
 	 */
 	Cut at(double corner, boolean meetsNeighbour, boolean first) {
-		if (Math.abs(corner - STRAIGHT) < NEARLY) {
-			return Cut.square(Joint.SQUARE_END);
+		if (isStraight(corner)) {
+			return Cut.square(meetsNeighbour ? Joint.IN_LINE : Joint.SQUARE_END);
 		}
 		if (corner > STRAIGHT) {
 			return meetsNeighbour ? new Cut(Joint.OUTSIDE_MITRE, corner / 2) : Cut.square(Joint.SQUARE_END);

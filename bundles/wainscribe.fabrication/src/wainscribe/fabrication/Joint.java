@@ -13,6 +13,10 @@ public enum Joint {
 	BUTT_TO_WALL("butt to wall"), //$NON-NLS-1$
 	/** Mitre with the neighbouring wall's piece round an outside corner. */
 	OUTSIDE_MITRE("outside mitre"), //$NON-NLS-1$
+	/** Meets the neighbouring wall's piece in one plane. */
+	IN_LINE("butt in line"), //$NON-NLS-1$
+	/** Mitre in one plane where a run changes its pitch, at half the change. */
+	RAKE_MITRE("rake mitre"), //$NON-NLS-1$
 	/** Stops at the casing of a door or window. */
 	BUTT_TO_CASING("butt to casing"), //$NON-NLS-1$
 	/** Stops at a fixture, or at the distance it needs. */

@@ -4,6 +4,7 @@ package wainscribe.fabrication;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import wainscribe.fabrication.Stretch.Stop;
@@ -25,9 +26,11 @@ import wainscribe.model.outline.Outlines;
 record Obstructions(PieceKind kind, Length bottom, Length top, Material material) {
 
 	/** Distance of anything that burns from an electric heater; `heater-clear`, a fire department's and a heater guide. */
-	private static final Length FROM_HEATER = Length.ofInches(12);
+	private static final Length FROM_HEATER = Length.ofMillimetres(305);
 	/** Distance of anything that burns above a cooktop; `cooktop-above`, IRC M1901.1. */
-	private static final Length ABOVE_COOKTOP = Length.ofInches(30);
+	private static final Length ABOVE_COOKTOP = Length.ofMillimetres(762);
+	/** Distance of anything that burns round a fireplace opening; `fireplace-irc`, from memory: IRC R1001.11. */
+	private static final Length ROUND_FIRE = Length.ofMillimetres(152);
 	private static final Set<FixtureType> LARGE = EnumSet.of(FixtureType.TOILET, FixtureType.BIDET, FixtureType.VANITY,
 			FixtureType.BASIN, FixtureType.SINK, FixtureType.TUB, FixtureType.SHOWER, FixtureType.HEATER, FixtureType.RADIATOR,
 			FixtureType.CABINET, FixtureType.RANGE, FixtureType.COOKTOP, FixtureType.HOOD, FixtureType.APPLIANCE,
@@ -49,6 +52,7 @@ record Obstructions(PieceKind kind, Length bottom, Length top, Material material
 		for (Fixture fixture : wall.getFixtures()) {
 			if (stops(fixture)) {
 				add(clearance(fixture), Stop.FIXTURE, found);
+				fire(fixture).ifPresent(outline -> add(outline, Stop.FIXTURE, found));
 			}
 		}
 		for (Box box : wall.getBoxes()) {
@@ -76,7 +80,7 @@ record Obstructions(PieceKind kind, Length bottom, Length top, Material material
 
 	private Outline clearance(Fixture fixture) {
 		Outline outline = Outlines.of(fixture);
-		if (material == Material.PLASTER || material == Material.METAL) {
+		if (!burns()) {
 			return outline;
 		}
 		return switch (fixture.getType()) {
@@ -84,6 +88,21 @@ record Obstructions(PieceKind kind, Length bottom, Length top, Material material
 			case RANGE, COOKTOP -> outline.grown(Length.ZERO, Length.ZERO, ABOVE_COOKTOP);
 			default -> outline;
 		};
+	}
+
+	private boolean burns() {
+		return material != Material.PLASTER && material != Material.METAL;
+	}
+
+	private Optional<Outline> fire(Fixture fixture) {
+		if (!burns() || fixture.getType() != FixtureType.FIREPLACE || fixture.getOpeningWidth() == null
+				|| fixture.getOpeningHeight() == null) {
+			return Optional.empty();
+		}
+		Outline whole = Outlines.of(fixture);
+		Length x = fixture.getOpeningX() == null
+				? whole.x0().plus(whole.width().minus(fixture.getOpeningWidth()).dividedBy(2)) : fixture.getOpeningX();
+		return Optional.of(Outline.ofSize(x, whole.y0(), fixture.getOpeningWidth(), fixture.getOpeningHeight()).grown(ROUND_FIRE));
 	}
 
 	/** Moulding of the same kind that stays takes the place of new moulding. */

@@ -11,8 +11,8 @@ import wainscribe.model.length.Length;
  * Measures and saw settings of one straight piece of a run.
  * <p>
  * The back of the piece has the length of the wall; its face is shorter at inside and longer at outside corners by the
- * projection times the cotangent of the cut. On a slope the ends are plumb, so the edges are out of step by the face times
- * the tangent of the pitch.
+ * projection times the cotangent of the cut. A cut that leans across the face - plumb on a slope, or halving a change of
+ * pitch - puts the edges out of step by the face times the tangent of its turn.
  *
  * @param section moulding; of a crown the face is its drop on the wall
  * @param sprung  whether it is a crown, cut lying flat
@@ -22,6 +22,8 @@ import wainscribe.model.length.Length;
  * @param right   cut at the right end
  */
 record RunCut(MouldingSection section, boolean sprung, Length run, Length rise, Cut left, Cut right) {
+
+	private static final double SQUARE = 90;
 
 	/** Returns the pitch in degrees, above 0 if it climbs to the right. */
 	double pitch() {
@@ -33,15 +35,17 @@ record RunCut(MouldingSection section, boolean sprung, Length run, Length rise, 
 	}
 
 	Lie lie() {
-		return sprung || isSloped() ? Lie.FLAT : Lie.ON_EDGE;
+		return sprung || left.across() != 0 || right.across() != 0 ? Lie.FLAT : Lie.ON_EDGE;
 	}
 
 	Length longPoint() {
-		return alongSlope().plus(outOfStep()).plus(overhang(left)).plus(overhang(right));
+		return alongSlope().plus(outOfStep(right).max(Length.ZERO)).minus(outOfStep(left).min(Length.ZERO))
+				.plus(overhang(left)).plus(overhang(right));
 	}
 
 	Length shortPoint() {
-		return alongSlope().minus(outOfStep()).minus(setBack(left)).minus(setBack(right));
+		return alongSlope().plus(outOfStep(right).min(Length.ZERO)).minus(outOfStep(left).max(Length.ZERO))
+				.minus(setBack(left)).minus(setBack(right));
 	}
 
 	PieceEnd start() {
@@ -56,11 +60,9 @@ record RunCut(MouldingSection section, boolean sprung, Length run, Length rise, 
 		return Mitre.sloped(run, rise);
 	}
 
-	private Length outOfStep() {
-		if (!isSloped() || sprung) {
-			return Length.ZERO;
-		}
-		return new Length(Math.round(section.face().units() * Math.abs(Math.tan(Math.toRadians(pitch())))));
+	/** Returns how far the upper edge is right of the lower one at a cut. */
+	private Length outOfStep(Cut cut) {
+		return Mitre.inset(section.face(), SQUARE - cut.across());
 	}
 
 	private Length overhang(Cut cut) {
@@ -76,19 +78,24 @@ record RunCut(MouldingSection section, boolean sprung, Length run, Length rise, 
 	}
 
 	private PieceEnd end(Cut cut, boolean atLeft) {
+		BigDecimal onPlan = Mitre.setting(cut.angle());
 		if (sprung) {
 			double spring = Mitre.pitch(section.face(), section.thickness());
 			BigDecimal turn = Mitre.flatTurn(spring, cut.angle());
 			BigDecimal tilt = Mitre.flatTilt(spring, cut.angle()).abs();
 			return new PieceEnd(cut.joint(), turn.abs(), tilt, side(turn, LongSide.LOWER_EDGE, LongSide.UPPER_EDGE));
 		}
-		BigDecimal onPlan = Mitre.setting(cut.angle());
-		if (isSloped()) {
-			BigDecimal plumb = Mitre.setting(90 - pitch());
-			boolean lower = plumb.signum() > 0 == atLeft;
-			return new PieceEnd(cut.joint(), plumb.abs(), onPlan.abs(), lower ? LongSide.LOWER_EDGE : LongSide.UPPER_EDGE);
+		if (lie() == Lie.ON_EDGE) {
+			return new PieceEnd(cut.joint(), onPlan.abs(), BigDecimal.ZERO, side(onPlan, LongSide.BACK, LongSide.FACE));
 		}
-		return new PieceEnd(cut.joint(), onPlan.abs(), BigDecimal.ZERO, side(onPlan, LongSide.BACK, LongSide.FACE));
+		BigDecimal across = Mitre.setting(SQUARE - cut.across());
+		LongSide side = across.signum() == 0 ? side(onPlan, LongSide.BACK, LongSide.FACE)
+				: edge(across.signum() > 0 == atLeft);
+		return new PieceEnd(cut.joint(), across.abs(), onPlan.abs(), side);
+	}
+
+	private static LongSide edge(boolean lower) {
+		return lower ? LongSide.LOWER_EDGE : LongSide.UPPER_EDGE;
 	}
 
 	private static LongSide side(BigDecimal signed, LongSide positive, LongSide negative) {

@@ -96,21 +96,38 @@ final class RunPieces {
 	private Cut leftCut(int wall, Stretch stretch) {
 		OptionalInt before = corners.previous(wall);
 		if (stretch.left() != Stop.CORNER || before.isEmpty()) {
-			return Cut.square(joint(stretch.left()));
+			return plumb(wall, Cut.square(joint(stretch.left())));
 		}
 		List<Stretch> neighbour = stretches.get(before.getAsInt());
 		boolean meets = !neighbour.isEmpty() && neighbour.getLast().right() == Stop.CORNER;
-		return joints.at(corners.angleAfter(before.getAsInt()), meets, false);
+		return corner(wall, before.getAsInt(), corners.angleAfter(before.getAsInt()), meets, false);
 	}
 
 	private Cut rightCut(int wall, Stretch stretch) {
 		OptionalInt after = corners.next(wall);
 		if (stretch.right() != Stop.CORNER || after.isEmpty()) {
-			return Cut.square(joint(stretch.right()));
+			return plumb(wall, Cut.square(joint(stretch.right())));
 		}
 		List<Stretch> neighbour = stretches.get(after.getAsInt());
 		boolean meets = !neighbour.isEmpty() && neighbour.getFirst().left() == Stop.CORNER;
-		return joints.at(corners.angleAfter(wall), meets, true);
+		return corner(wall, after.getAsInt(), corners.angleAfter(wall), meets, true);
+	}
+
+	private Cut corner(int wall, int other, double angle, boolean meets, boolean first) {
+		if (CornerJoints.isStraight(angle) && meets && pitch(wall) != pitch(other)) {
+			return Cut.rake(pitch(wall), pitch(other));
+		}
+		return plumb(wall, joints.at(angle, meets, first));
+	}
+
+	private Cut plumb(int wall, Cut cut) {
+		return pitch(wall) == 0 ? cut : cut.plumb(pitch(wall));
+	}
+
+	/** A crown's cut across the face comes from its spring; where the ceiling slopes it is fitted on site. */
+	private double pitch(int wall) {
+		WallShape shape = WallShape.of(room.getWalls().get(wall));
+		return spec.kind() == PieceKind.CROWN ? 0 : Mitre.pitch(shape.length(), shape.floorRight());
 	}
 
 	private static Joint joint(Stop stop) {

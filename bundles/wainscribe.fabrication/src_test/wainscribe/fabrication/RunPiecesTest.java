@@ -131,9 +131,9 @@ class RunPiecesTest {
 		fixture(sample.room.getWalls().get(0), FixtureType.TOILET, 300, 400);
 		fixture(sample.room.getWalls().get(0), FixtureType.HEATER, 1500, 500).setHeat(HeatSource.ELECTRIC);
 		List<Piece> base = of(sample, PieceKind.BASE);
-		assertEquals(mm(1500).minus(Length.ofInches(12)), base.get(0).longPoint());
+		assertEquals(mm(1500 - 305), base.get(0).longPoint());
 		assertEquals(PieceEnd.square(Joint.BUTT_TO_FIXTURE), base.get(0).end());
-		assertEquals(mm(2000).plus(Length.ofInches(12)), base.get(1).x0());
+		assertEquals(mm(2000 + 305), base.get(1).x0());
 	}
 
 	private static Fixture fixture(Wall wall, FixtureType type, int x, int width) {
@@ -203,6 +203,38 @@ class RunPiecesTest {
 		assertEquals(16.2602, rail.start().turn().doubleValue(), 0.0001);
 		assertEquals(LongSide.LOWER_EDGE, rail.start().longSide());
 		assertEquals(LongSide.UPPER_EDGE, rail.end().longSide());
+	}
+
+	/** Where a level rail meets one up a stair in one plane, each is cut at half the pitch (derived: 7 : 24 : 25). */
+	@Test
+	void aRailThatTurnsUpAStairIsMitredAtHalfThePitch() {
+		SampleRoom sample = new SampleRoom(2400);
+		sample.room.setOpen(true);
+		sample.wall("F", 1000, "180");
+		sample.wall("S", 2400, "90").setFloorRight(mm(700));
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		List<Piece> rails = of(sample, PieceKind.RAIL);
+		PieceEnd level = rails.get(0).end();
+		PieceEnd raked = rails.get(1).start();
+		assertEquals(Joint.RAKE_MITRE, level.joint());
+		assertEquals(16.2602 / 2, level.turn().doubleValue(), 0.0001);
+		assertEquals(level, raked);
+		assertEquals(LongSide.LOWER_EDGE, level.longSide());
+		// tan of half the pitch is 1 / 7: the upper edges are 60 / 7 mm shorter
+		assertEquals(mm(1000), rails.get(0).longPoint());
+		assertEquals(1000 - 60 / 7.0, rails.get(0).shortPoint().approximateMillimetres(), 0.001);
+		assertEquals(2500 + 17.5, rails.get(1).longPoint().approximateMillimetres(), 0.001);
+		assertEquals(2500 - 60 / 7.0, rails.get(1).shortPoint().approximateMillimetres(), 0.001);
+	}
+
+	@Test
+	void wallsInOnePlaneAreJoinedInLine() {
+		SampleRoom sample = new SampleRoom(2400);
+		sample.room.setOpen(true);
+		sample.wall("F", 1000, "180");
+		sample.wall("G", 1000, "90");
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		assertEquals(PieceEnd.square(Joint.IN_LINE), of(sample, PieceKind.RAIL).get(0).end());
 	}
 
 	@Test
