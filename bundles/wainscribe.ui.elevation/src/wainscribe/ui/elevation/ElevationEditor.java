@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.ui.elevation;
+
+import java.util.EventObject;
+
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.gef.commands.CommandStack;
+import org.eclipse.gef.ui.actions.ActionRegistry;
+import org.eclipse.gef.ui.parts.GraphicalEditor;
+import org.eclipse.jface.dialogs.ErrorDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.IFileEditorInput;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.views.properties.IPropertySheetPage;
+
+import wainscribe.ui.ElementSelector;
+import wainscribe.ui.RoomEditors;
+import wainscribe.ui.elevation.actions.TableActions;
+import wainscribe.ui.elevation.actions.TableToolBar;
+import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.elevation.appearance.AppearanceWatch;
+import wainscribe.ui.elevation.history.RoomCommandStack;
+import wainscribe.ui.elevation.painting.Letters;
+import wainscribe.ui.elevation.table.DrawingTable;
+import wainscribe.ui.elevation.table.TableListener;
+import wainscribe.ui.elevation.table.TableZoom;
+import wainscribe.ui.elevation.tools.TableEditDomain;
+import wainscribe.ui.elevation.tools.WallWalk;
+import wainscribe.ui.session.HomeSessions;
+import wainscribe.ui.session.RoomSession;
+
+/** Draws the walls of a room side by side, to be read, measured and changed by hand. */
+public final class ElevationEditor extends GraphicalEditor implements TableListener {
+
+	/** Id of the editor. */
+	public static final String ID = RoomEditors.ELEVATION;
+
+	private RoomSession session;
+	private Letters letters;
+	private DrawingTable table;
+	private TableViewer viewer;
+	private boolean fitted;
+
+	@Override
+	public void init(IEditorSite site, IEditorInput input) throws PartInitException {
+		if (!(input instanceof IFileEditorInput file)) {
+			throw new PartInitException(Messages.ElevationEditor_NoRoomFile);
+		}
+		try {
+			session = site.getService(HomeSessions.class).openRoom(file.getFile());
+		} catch (CoreException e) {
+			throw new PartInitException(e.getStatus());
+		}
+		TableEditDomain domain = new TableEditDomain(this);
+		domain.setCommandStack(new RoomCommandStack(session));
+		setEditDomain(domain);
+		setPartName(session.room().getName() == null ? file.getName() : session.room().getName());
+		super.init(site, input);
+	}
+
+	@Override
+	public void createPartControl(Composite parent) {
+		letters = new Letters(parent.getDisplay());
+		table = TableSetup.table(session, letters, Appearance.of(parent));
+		viewer = new TableViewer((TableEditDomain) getEditDomain(), table);
+		GridLayout rows = new GridLayout();
+		rows.marginWidth = 0;
+		rows.marginHeight = 0;
+		rows.verticalSpacing = 0;
+		parent.setLayout(rows);
+		new TableToolBar((TableEditDomain) getEditDomain(), table, viewer.zoom(), viewer.walk()).createControl(parent)
+				.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, false));
+		new QuietBar(parent, table);
+		Composite area = new Composite(parent, SWT.NONE);
+		area.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+		createGraphicalViewer(area);
+		TableLayout.apply(area, viewer, table, viewer.zoom());
+		table.addListener(this);
+		AppearanceWatch.follow(parent, getSite(), table::setAppearance);
+		area.addListener(SWT.Resize, event -> fitOnce(area));
+	}
+
+	/** The room is shown whole as soon as there is a size to fit it into. */
+	private void fitOnce(Composite area) {
+		if (!fitted && area.getClientArea().width > 0) {
+			fitted = true;
+			area.getDisplay().asyncExec(() -> {
+				if (!area.isDisposed()) {
+					viewer.zoom().fitRoom();
+				}
+			});
+		}
+	}
+
+	@Override
+	protected void createGraphicalViewer(Composite parent) {
+		viewer.createControl(parent);
+		setGraphicalViewer(viewer);
+		configureGraphicalViewer();
+		hookGraphicalViewer();
+		initializeGraphicalViewer();
+	}
+
+	@Override
+	protected void configureGraphicalViewer() {
+		super.configureGraphicalViewer();
+		viewer.configure(getActionRegistry());
+		getSite().registerContextMenu(viewer.getContextMenu(), viewer);
+	}
+
+	@Override
+	protected void initializeGraphicalViewer() {
+		viewer.setContents(session.room());
+	}
+
+	@Override
+	@SuppressWarnings("unchecked")
+	protected void createActions() {
+		super.createActions();
+		TableActions.create(this, getActionRegistry(), getSelectionActions());
+	}
+
+	/** The room was read anew: what was selected is gone. */
+	@Override
+	public void roomReplaced() {
+		viewer.setContents(session.room());
+	}
+
+	@Override
+	public void commandStackChanged(EventObject event) {
+		super.commandStackChanged(event);
+		firePropertyChange(PROP_DIRTY);
+	}
+
+	@Override
+	public boolean isDirty() {
+		return session != null && session.isDirty();
+	}
+
+	@Override
+	public void doSave(IProgressMonitor monitor) {
+		try {
+			session.save(monitor);
+		} catch (CoreException e) {
+			if (monitor != null) {
+				monitor.setCanceled(true);
+			}
+			ErrorDialog.openError(getSite().getShell(), null, null, e.getStatus());
+		}
+	}
+
+	@Override
+	public Object getAdapter(@SuppressWarnings("rawtypes") Class key) {
+		if (key == RoomSession.class) {
+			return session;
+		}
+		if (key == ElementSelector.class) {
+			return new ElementFinder(viewer, table, viewer.zoom());
+		}
+		if (key == TableZoom.class) {
+			return viewer.zoom();
+		}
+		if (key == WallWalk.class) {
+			return viewer.walk();
+		}
+		if (key == DrawingTable.class) {
+			return table;
+		}
+		return key == IPropertySheetPage.class ? null : super.getAdapter(key);
+	}
+
+	/** Returns the viewer; null before the editor has a control. */
+	@Override
+	public GraphicalViewer getGraphicalViewer() {
+		return super.getGraphicalViewer();
+	}
+
+	@Override
+	public ActionRegistry getActionRegistry() {
+		return super.getActionRegistry();
+	}
+
+	@Override
+	public CommandStack getCommandStack() {
+		return super.getCommandStack();
+	}
+
+	@Override
+	public void dispose() {
+		if (session != null) {
+			super.dispose();
+			getCommandStack().dispose();
+			if (table != null) {
+				table.dispose();
+				letters.dispose();
+			}
+			getSite().getService(HomeSessions.class).close(session);
+		}
+	}
+}

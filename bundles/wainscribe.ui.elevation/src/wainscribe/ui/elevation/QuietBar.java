@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.ui.elevation;
+
+import java.util.List;
+import java.util.Objects;
+
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+
+import wainscribe.layout.PlainStretch;
+import wainscribe.ui.SpokenName;
+import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.elevation.table.DrawingTable;
+import wainscribe.ui.elevation.table.TableListener;
+
+/** A line over the drawing that says what the layout could not do; not there while all is well. */
+final class QuietBar extends Canvas implements TableListener {
+
+	private static final int PAD_X = 10;
+	private static final int PAD_Y = 5;
+
+	private final DrawingTable table;
+	private String text = ""; //$NON-NLS-1$
+
+	QuietBar(Composite parent, DrawingTable table) {
+		super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
+		this.table = Objects.requireNonNull(table);
+		setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, false));
+		addListener(SWT.Paint, this::paint);
+		SpokenName.give(this, Messages.QuietBar_Name);
+		table.addListener(this);
+		addListener(SWT.Dispose, event -> table.removeListener(this));
+		drawingsChanged();
+	}
+
+	@Override
+	public void drawingsChanged() {
+		say(sentence());
+	}
+
+	@Override
+	public void trialShown() {
+		say(sentence());
+	}
+
+	@Override
+	public void roomReplaced() {
+		say(sentence());
+	}
+
+	/** Returns what it says; empty while all is well. */
+	String text() {
+		return text;
+	}
+
+	private String sentence() {
+		List<PlainStretch> plain = table.design().layout().infeasible();
+		if (table.problem().isPresent()) {
+			return table.problem().get();
+		}
+		if (plain.isEmpty()) {
+			return ""; //$NON-NLS-1$
+		}
+		PlainStretch first = plain.getFirst();
+		String sentence = first.nearest().isEmpty() ? first.reason() : first.reason() + ' ' + first.nearest();
+		return plain.size() == 1 ? sentence : NLS.bind(Messages.QuietBar_AndMore, sentence, plain.size() - 1);
+	}
+
+	private void say(String sentence) {
+		if (!sentence.equals(text) || ((GridData) getLayoutData()).exclude != sentence.isEmpty()) {
+			text = sentence;
+			setToolTipText(sentence);
+			((GridData) getLayoutData()).exclude = sentence.isEmpty();
+			setVisible(!sentence.isEmpty());
+			getParent().layout(true);
+		}
+		redraw();
+	}
+
+	@Override
+	public Point computeSize(int width, int height, boolean changed) {
+		GC gc = new GC(this);
+		try {
+			return new Point(width == SWT.DEFAULT ? 0 : width, gc.getFontMetrics().getHeight() + 2 * PAD_Y);
+		} finally {
+			gc.dispose();
+		}
+	}
+
+	private void paint(Event event) {
+		Rectangle area = getClientArea();
+		event.gc.setBackground(Appearance.colour(table.colours().bar()));
+		event.gc.fillRectangle(area);
+		event.gc.setForeground(Appearance.colour(table.colours().barText()));
+		event.gc.drawText(text, PAD_X, PAD_Y, SWT.DRAW_TRANSPARENT);
+	}
+}

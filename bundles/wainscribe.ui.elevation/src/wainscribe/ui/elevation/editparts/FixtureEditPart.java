@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.ui.elevation.editparts;
+
+import org.eclipse.gef.EditPolicy;
+
+import wainscribe.model.Fixture;
+import wainscribe.ui.elevation.policies.SurveyedEditPolicy;
+import wainscribe.ui.elevation.table.DrawingTable;
+
+/** Something fixed to or standing at the wall. */
+public final class FixtureEditPart extends SurveyedEditPart {
+
+	/** Creates the part. */
+	public FixtureEditPart(DrawingTable table, Fixture element) {
+		super(table, element);
+	}
+
+	/** It can be moved along and up the wall and be given another size; the room is laid out again under the pointer. */
+	@Override
+	protected void createEditPolicies() {
+		super.createEditPolicies();
+		installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new SurveyedEditPolicy());
+	}
+}

@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.ui.elevation.table;
+
+import java.util.EnumSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.ListenerList;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.osgi.util.NLS;
+
+import wainscribe.drawing.Drawing;
+import wainscribe.drawing.LayerName;
+import wainscribe.drawing.StyleTable;
+import wainscribe.drawing.elevation.ElevationDrawing;
+import wainscribe.drawing.elevation.ElevationOptions;
+import wainscribe.layout.RoomDesign;
+import wainscribe.layout.RoomDesigner;
+import wainscribe.model.Wall;
+import wainscribe.model.length.LengthUnit;
+import wainscribe.ui.elevation.Messages;
+import wainscribe.ui.elevation.appearance.TableColours;
+import wainscribe.ui.elevation.painting.Letters;
+import wainscribe.ui.session.RoomSession;
+import wainscribe.ui.session.RoomSessionListener;
+
+/**
+ * What lies on the drawing table of one editor: the drawings of all walls of a room, at a scale, in an appearance, with some
+ * layers shown. Draws each wall once for each state of the room; everything on the screen is painted from these drawings.
+ */
+public final class DrawingTable implements RoomSessionListener {
+
+	/** Pixels for one millimetre of paper: sizes letters and lines, whatever the scale. */
+	public static final double PAPER = 4.4;
+
+	private final RoomSession session;
+	private final Trial trial;
+	private final Letters letters;
+	private final ElevationDrawing pencil;
+	private final ListenerList<TableListener> listeners = new ListenerList<>();
+	private final Set<LayerName> layers = EnumSet.allOf(LayerName.class);
+	private Map<Wall, Drawing> drawings = new IdentityHashMap<>();
+	private RoomDesign shown;
+	private StripArrangement arrangement;
+	private TableColours colours;
+	private StyleTable styles;
+	private double scale;
+	private String problem;
+
+	/**
+	 * Lays a room on the table.
+	 *
+	 * @param session  the room
+	 * @param designer lays the room out for steps that are tried
+	 * @param pencil   draws walls
+	 * @param letters  fonts; given back by whoever made them
+	 * @param colours  how it looks
+	 * @param scale    pixels for a millimetre at first
+	 */
+	public DrawingTable(RoomSession session, RoomDesigner designer, ElevationDrawing pencil, Letters letters,
+			TableColours colours, double scale) {
+		this.session = Objects.requireNonNull(session);
+		this.trial = new Trial(designer);
+		this.pencil = Objects.requireNonNull(pencil);
+		this.letters = Objects.requireNonNull(letters);
+		this.scale = scale;
+		setColours(colours);
+		session.addListener(this);
+	}
+
+	/** Stops to follow the room. */
+	public void dispose() {
+		session.removeListener(this);
+	}
+
+	/** Returns the room's session. */
+	public RoomSession session() {
+		return session;
+	}
+
+	/** Returns the unit of the home. */
+	public LengthUnit units() {
+		return session.units();
+	}
+
+	/** Returns the walls in walking order. */
+	public List<Wall> walls() {
+		return session.room().getWalls();
+	}
+
+	/** Returns the design that is shown: the room's, or while something is tried what it would lead to. */
+	public RoomDesign design() {
+		return shown;
+	}
+
+	/** Returns why the drawings are not those of the room as it is, as a sentence; empty while they are. */
+	public Optional<String> problem() {
+		return Optional.ofNullable(problem);
+	}
+
+	/** Returns the drawing of a wall. */
+	public Drawing drawingOf(Wall wall) {
+		return drawings.get(wall);
+	}
+
+	/** Returns where a wall lies. */
+	public Projection placeOf(Wall wall) {
+		return arrangement.of(wall);
+	}
+
+	/** Returns the fonts. */
+	public Letters letters() {
+		return letters;
+	}
+
+	/** Returns the colours. */
+	public TableColours colours() {
+		return colours;
+	}
+
+	/** Returns the looks of the drawing. */
+	public StyleTable styles() {
+		return styles;
+	}
+
+	/** Returns pixels for a millimetre. */
+	public double scale() {
+		return scale;
+	}
+
+	/** Draws everything to another scale. */
+	public void setScale(double pixelsPerMillimetre) {
+		if (scale != pixelsPerMillimetre) {
+			scale = pixelsPerMillimetre;
+			refresh();
+		}
+	}
+
+	/** Draws everything in other colours. */
+	public void setAppearance(TableColours other) {
+		setColours(other);
+		tell(TableListener::drawingsChanged);
+	}
+
+	/** Tells whether all of some layers are shown. */
+	public boolean shows(Set<LayerName> some) {
+		return layers.containsAll(some);
+	}
+
+	/** Shows or hides layers. */
+	public void show(Set<LayerName> some, boolean visible) {
+		if (visible ? layers.addAll(some) : layers.removeAll(some)) {
+			refresh();
+		}
+	}
+
+	/**
+	 * Shows what a step would lead to, until {@link #endTrial()}. The walls stay where they are.
+	 *
+	 * @param step a command that can be executed and was not yet
+	 * @param look told the design of the trial while the model is as after the step
+	 */
+	public void tryOut(Command step, Consumer<RoomDesign> look) {
+		trial.run(session.home(), session.room(), step, design -> {
+			shown = design;
+			draw();
+			look.accept(design);
+			tell(TableListener::trialShown);
+		});
+	}
+
+	/** Shows the room as it is. */
+	public void endTrial() {
+		if (shown != session.design()) {
+			refresh();
+		}
+	}
+
+	/** Starts to tell a listener. */
+	public void addListener(TableListener listener) {
+		listeners.add(listener);
+	}
+
+	/** Stops to tell a listener. */
+	public void removeListener(TableListener listener) {
+		listeners.remove(listener);
+	}
+
+	@Override
+	public void designChanged(RoomSession changed) {
+		refresh();
+	}
+
+	@Override
+	public void roomReplaced(RoomSession changed) {
+		redraw();
+		tell(TableListener::roomReplaced);
+	}
+
+	/** Draws the room as it is now. */
+	public void refresh() {
+		redraw();
+		tell(TableListener::drawingsChanged);
+	}
+
+	/** What cannot be drawn leaves the last good drawing where it is. */
+	private void redraw() {
+		RoomDesign before = shown;
+		try {
+			shown = session.design();
+			draw();
+			arrangement = StripArrangement.of(walls(), this::drawingOf, scale);
+			problem = null;
+		} catch (ArithmeticException | IllegalArgumentException e) {
+			if (before == null) {
+				throw e;
+			}
+			ILog.get().warn(e.getLocalizedMessage(), e);
+			shown = before;
+			problem = NLS.bind(Messages.DrawingTable_Problem, e.getLocalizedMessage());
+		}
+	}
+
+	private void draw() {
+		ElevationOptions options = ElevationOptions.of(session.home()).withUnit(units()).withScale(PAPER / scale)
+				.withLayers(layers);
+		Map<Wall, Drawing> fresh = new IdentityHashMap<>();
+		walls().forEach(wall -> fresh.put(wall, pencil.draw(shown, wall, options)));
+		drawings = fresh;
+	}
+
+	private void setColours(TableColours other) {
+		colours = Objects.requireNonNull(other);
+		styles = other.drawing().styles();
+	}
+
+	private void tell(Consumer<TableListener> news) {
+		listeners.forEach(news);
+	}
+}

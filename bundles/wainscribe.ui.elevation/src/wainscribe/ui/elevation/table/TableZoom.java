@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.ui.elevation.table;
+
+import java.util.List;
+import java.util.Objects;
+
+import org.eclipse.core.runtime.ListenerList;
+import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.Viewport;
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.GraphicalViewer;
+
+import wainscribe.drawing.Bounds;
+import wainscribe.model.Wall;
+
+/**
+ * The scale of the drawing table, named as on paper: at 1:20 a millimetre of the screen stands for 20 on the wall. Zooming
+ * keeps what is looked at where it is.
+ */
+public final class TableZoom {
+
+	/** Scales to choose from, the first number of 1:n. Usual on drawings in metric and in inch measure (1/2 in to the foot is 1:24). */
+	public static final List<Integer> SCALES = List.of(5, 10, 12, 16, 20, 24, 32, 48, 50, 100);
+
+	private static final double PIXELS_PER_MILLIMETRE = 96 / 25.4;
+	private static final double STEP = 1.25;
+	private static final double LEAST = PIXELS_PER_MILLIMETRE / 400;
+	private static final double MOST = PIXELS_PER_MILLIMETRE;
+	private static final int PASSES = 3;
+	private static final int ROOM_TO_SPARE = 12;
+
+	private final GraphicalViewer viewer;
+	private final DrawingTable table;
+	private final ListenerList<Runnable> listeners = new ListenerList<>();
+
+	/**
+	 * Creates the zoom of a viewer.
+	 *
+	 * @param viewer shows the table, has a figure canvas
+	 * @param table  the table
+	 */
+	public TableZoom(GraphicalViewer viewer, DrawingTable table) {
+		this.viewer = Objects.requireNonNull(viewer);
+		this.table = Objects.requireNonNull(table);
+	}
+
+	/** Returns pixels for a millimetre at a scale of 1:n. */
+	public static double pixelsAt(int n) {
+		return PIXELS_PER_MILLIMETRE / n;
+	}
+
+	/** Returns the scale as on paper, such as {@code 1:20}. */
+	public String text() {
+		return "1:" + Math.max(1, Math.round(PIXELS_PER_MILLIMETRE / table.scale())); //$NON-NLS-1$
+	}
+
+	/** Starts to tell when the scale has changed. */
+	public void addListener(Runnable listener) {
+		listeners.add(listener);
+	}
+
+	/** Draws one step larger. */
+	public void zoomIn() {
+		zoomTo(table.scale() * STEP, centre());
+	}
+
+	/** Draws one step smaller. */
+	public void zoomOut() {
+		zoomTo(table.scale() / STEP, centre());
+	}
+
+	/** Draws to a scale of 1:n. */
+	public void zoomTo(int n) {
+		zoomTo(pixelsAt(n), centre());
+	}
+
+	/** Draws steps larger or smaller, round the pointer. */
+	public void zoomAt(Point pointer, int steps) {
+		zoomTo(table.scale() * Math.pow(STEP, steps), pointer);
+	}
+
+	/** Shows the whole room. */
+	public void fitRoom() {
+		fit(table.walls());
+		scrollTo(new Point(0, 0));
+	}
+
+	/** Shows one wall as large as it goes. */
+	public void fitWall(Wall wall) {
+		fit(List.of(wall));
+		reveal(wall);
+	}
+
+	/** Moves a wall into view without changing the scale. */
+	public void reveal(Wall wall) {
+		Rectangle extent = table.placeOf(wall).pixels(table.drawingOf(wall).extent());
+		Rectangle view = viewport().getClientArea();
+		int x = extent.width <= view.width ? extent.getCenter().x - view.width / 2 : extent.x - ROOM_TO_SPARE;
+		int y = extent.height <= view.height ? extent.getCenter().y - view.height / 2 : extent.bottom() - view.height;
+		scrollTo(new Point(x, y));
+	}
+
+	/** What the writing takes does not grow with the scale: a few passes bring the two together. */
+	private void fit(List<Wall> walls) {
+		Rectangle view = viewport().getClientArea();
+		if (walls.isEmpty() || view.width <= 0 || view.height <= 0) {
+			return;
+		}
+		for (int pass = 0; pass < PASSES; pass++) {
+			Rectangle extent = extent(walls);
+			double length = walls.stream().mapToDouble(wall -> bounds(wall).width()).sum();
+			double height = walls.stream().mapToDouble(wall -> bounds(wall).height()).max().orElse(0);
+			double across = (view.width - ROOM_TO_SPARE - (extent.width - length * table.scale())) / length;
+			double up = (view.height - ROOM_TO_SPARE - (extent.height - height * table.scale())) / height;
+			double scale = Math.min(across, up);
+			table.setScale(Math.max(LEAST, Math.min(MOST, scale)));
+		}
+		viewer.flush();
+		tell();
+	}
+
+	private Rectangle extent(List<Wall> walls) {
+		Rectangle extent = null;
+		for (Wall wall : walls) {
+			Rectangle pixels = table.placeOf(wall).pixels(table.drawingOf(wall).extent());
+			extent = extent == null ? pixels : extent.union(pixels);
+		}
+		return extent;
+	}
+
+	private Bounds bounds(Wall wall) {
+		return table.drawingOf(wall).wall();
+	}
+
+	private void zoomTo(double scale, Point anchor) {
+		Point before = anchor.getCopy().translate(viewport().getViewLocation());
+		Wall wall = wallNear(before.x);
+		if (wall == null) {
+			return;
+		}
+		double x = (before.x - table.placeOf(wall).left()) / table.scale();
+		double y = (table.placeOf(wall).floor() - before.y) / table.scale();
+		table.setScale(Math.max(LEAST, Math.min(MOST, scale)));
+		viewer.flush();
+		Projection place = table.placeOf(wall);
+		scrollTo(new Point((int) Math.round(place.x(x)) - anchor.x, (int) Math.round(place.y(y)) - anchor.y));
+		tell();
+	}
+
+	private Wall wallNear(int column) {
+		Wall nearest = null;
+		for (Wall wall : table.walls()) {
+			if (nearest == null || table.placeOf(wall).left() <= column) {
+				nearest = wall;
+			}
+		}
+		return nearest;
+	}
+
+	private void scrollTo(Point location) {
+		((FigureCanvas) viewer.getControl()).scrollTo(location.x, location.y);
+	}
+
+	private Point centre() {
+		Rectangle view = viewport().getClientArea();
+		return new Point(view.width / 2, view.height / 2);
+	}
+
+	private Viewport viewport() {
+		return ((FigureCanvas) viewer.getControl()).getViewport();
+	}
+
+	private void tell() {
+		listeners.forEach(Runnable::run);
+	}
+}
