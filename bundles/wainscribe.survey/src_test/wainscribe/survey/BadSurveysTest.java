@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Every survey of the folder {@code bad} is refused with exactly the line that {@code messages.txt} has for it. */
 class BadSurveysTest {
 
-	private static final Path FOLDER = Path.of("src_test", "surveys", "bad");
+	private static final Path FOLDER = Path.of("src_test", "fixtures", "bad");
 
 	@TestFactory
 	Stream<DynamicTest> isRefusedInOneClearLine() throws IOException {
