@@ -17,13 +17,17 @@ public final class RuleProfiles {
 	private RuleProfiles() {
 	}
 
-	/** Returns the profiles of a home: its country code in small letters. */
+	/** Returns the profiles of a home: its country code in small letters; of {@code CA-ON} also that of Canada. */
 	public static Set<String> of(Home home) {
 		String country = home.getCountry();
 		if (country == null || country.isBlank()) {
 			return Set.of(UNITED_STATES);
 		}
 		String code = country.strip().toLowerCase(Locale.ROOT);
-		return Set.of("gb".equals(code) ? UNITED_KINGDOM : code); //$NON-NLS-1$
+		if ("gb".equals(code)) { //$NON-NLS-1$
+			return Set.of(UNITED_KINGDOM);
+		}
+		int part = code.indexOf('-');
+		return part > 0 ? Set.of(code, code.substring(0, part)) : Set.of(code);
 	}
 }

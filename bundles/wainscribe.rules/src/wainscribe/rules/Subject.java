@@ -11,6 +11,7 @@ import wainscribe.model.Finish;
 import wainscribe.model.Paint;
 import wainscribe.model.Placed;
 import wainscribe.model.Room;
+import wainscribe.model.SurfaceZone;
 import wainscribe.model.Wall;
 
 /**
@@ -69,12 +70,17 @@ public record Subject(String wall, String element, String id, EObject object) {
 
 	/** A coating that is to come. */
 	public static Subject of(Paint paint) {
-		return new Subject("", name(paint), identity(paint), paint); //$NON-NLS-1$
+		return new Subject("", name(paint, paint.getZone()), identity(paint), paint); //$NON-NLS-1$
 	}
 
 	/** A coating that is there. */
 	public static Subject of(Finish finish) {
-		return new Subject("", name(finish), identity(finish), finish); //$NON-NLS-1$
+		return new Subject("", name(finish, finish.getZone()), identity(finish), finish); //$NON-NLS-1$
+	}
+
+	/** A coating without a name goes by its surface. */
+	private static String name(Element coating, SurfaceZone zone) {
+		return name(coating).isBlank() && zone != null ? zone.getSurface().getLiteral() : name(coating);
 	}
 
 	private static String name(Element element) {

@@ -66,6 +66,21 @@ public record Quadrilateral(List<Corner> corners) {
 		return separation(outline) < 0;
 	}
 
+	/** Returns the least upright outline that holds this patch. */
+	public Outline bounds() {
+		Length x0 = corners.get(0).x();
+		Length y0 = corners.get(0).y();
+		Length x1 = x0;
+		Length y1 = y0;
+		for (Corner corner : corners) {
+			x0 = x0.min(corner.x());
+			y0 = y0.min(corner.y());
+			x1 = x1.max(corner.x());
+			y1 = y1.max(corner.y());
+		}
+		return new Outline(x0, y0, x1, y1);
+	}
+
 	private long separation(Outline outline) {
 		long most = Math.max(along(outline, 1, 0), along(outline, 0, 1));
 		for (int i = 0; i < COUNT; i++) {

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.rules.trim;
+
+import wainscribe.layout.FrameOutline;
+import wainscribe.layout.WallLayout;
+import wainscribe.model.length.Length;
+import wainscribe.rules.RuleCheck;
+import wainscribe.rules.RuleContext;
+import wainscribe.rules.Subject;
+
+/** Finds frames with a side longer than the longest length sold, so that it could not be one piece. */
+public final class SplicedFrameCheck implements RuleCheck {
+
+	@Override
+	public void check(RuleContext context) {
+		context.design().brief().longestStock().ifPresent(stock -> {
+			for (WallLayout wall : context.layout().walls()) {
+				wall.frames().filter(frame -> longestSide(frame).isMoreThan(stock))
+						.forEach(frame -> context.report(Subject.of(wall.wall(), frame), Messages.SplicedFrameCheck_Side,
+								frame.id(), longestSide(frame), stock));
+			}
+		});
+	}
+
+	private static Length longestSide(FrameOutline frame) {
+		Length right = frame.height().plus(frame.riseTop()).minus(frame.rise());
+		return along(frame.width(), frame.rise()).max(along(frame.width(), frame.riseTop())).max(frame.height()).max(right);
+	}
+
+	/** Returns the length of a side that climbs; exact where it is level. */
+	private static Length along(Length width, Length climb) {
+		return climb.signum() == 0 ? width : new Length(Math.round(Math.hypot(width.units(), climb.units())));
+	}
+}
