@@ -15,7 +15,7 @@ public final class DesignPerspective implements IPerspectiveFactory {
 	public static final String ID = "wainscribe.ui.design"; //$NON-NLS-1$
 
 	private static final float HOMES = 0.2f;
-	private static final float DRAWING_AND_FINDINGS = 0.74f;
+	private static final float DRAWING_AND_FINDINGS = 0.71f;
 	private static final float DRAWING = 0.72f;
 
 	@Override

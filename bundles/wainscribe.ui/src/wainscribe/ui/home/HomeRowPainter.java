@@ -52,6 +52,12 @@ final class HomeRowPainter extends OwnerDrawLabelProvider {
 		event.height = 2 * line + 3 * SPACE;
 	}
 
+	/** The text set for screen readers must not be seen; background and selection stay the platform's. */
+	@Override
+	protected void erase(Event event, Object element) {
+		event.detail &= ~SWT.FOREGROUND;
+	}
+
 	@Override
 	protected void paint(Event event, Object element) {
 		HomeRow row = HomeRow.of(element);

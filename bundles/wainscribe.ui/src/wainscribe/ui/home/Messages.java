@@ -6,23 +6,23 @@ import org.eclipse.osgi.util.NLS;
 /** Words of the Home view. */
 final class Messages extends NLS {
 
-	static String HomeRow_Frame;
-	static String HomeRow_Frames;
-	static String HomeRow_HeightMissing;
-	static String HomeRow_NoFrames;
-	static String HomeRow_NoRooms;
-	static String HomeRow_NotMeasured;
-	static String HomeRow_Room;
-	static String HomeRow_Rooms;
-	static String HomeRow_Unreadable;
-	static String HomeRow_Unsaved;
-	static String HomeRow_Wall;
-	static String HomeRow_Walls;
-	static String HomeTree_Name;
-	static String NoHomesPage_NewHome;
-	static String NoHomesPage_OpenHome;
-	static String NoHomesPage_Text;
-	static String NoHomesPage_Title;
+	public static String HomeRow_Frame;
+	public static String HomeRow_Frames;
+	public static String HomeRow_HeightMissing;
+	public static String HomeRow_NoFrames;
+	public static String HomeRow_NoRooms;
+	public static String HomeRow_NotMeasured;
+	public static String HomeRow_Room;
+	public static String HomeRow_Rooms;
+	public static String HomeRow_Unreadable;
+	public static String HomeRow_Unsaved;
+	public static String HomeRow_Wall;
+	public static String HomeRow_Walls;
+	public static String HomeTree_Name;
+	public static String NoHomesPage_NewHome;
+	public static String NoHomesPage_OpenHome;
+	public static String NoHomesPage_Text;
+	public static String NoHomesPage_Title;
 
 	static {
 		NLS.initializeMessages(Messages.class.getPackageName() + ".messages", Messages.class); //$NON-NLS-1$

@@ -41,7 +41,7 @@ final class HomePropertySource extends CommandPropertySource {
 	@Override
 	public Object getPropertyValue(Object id) {
 		return BriefDecisions.isDecision(id)
-			? BriefDecisions.of(brief(), (EAttribute) id, feature -> new Decision(null, null, words.word("origin.default"))) //$NON-NLS-1$
+			? BriefDecisions.of(brief(), (EAttribute) id, this::otherwise)
 			: home.getPropertyValue(id);
 	}
 
@@ -64,6 +64,14 @@ final class HomePropertySource extends CommandPropertySource {
 		brief.setId(EcoreUtil.generateUUID());
 		brief.eSet(feature, value);
 		return new SetFeatureCommand(session.home(), Literals.HOME__BRIEF, brief, decisions.nameOf(feature));
+	}
+
+	/** What holds for a room of this home without any decision. */
+	private Decision otherwise(EAttribute feature) {
+		boolean gap = feature == Literals.BRIEF__GAP || feature == Literals.BRIEF__GAP_Y;
+		return EffectiveDecisions.of(session.brief(), feature)
+			.map(value -> new Decision(null, value, words.word("origin.default"))) //$NON-NLS-1$
+			.orElseGet(() -> new Decision(null, null, gap ? words.word("origin.layout") : "")); //$NON-NLS-1$ //$NON-NLS-2$
 	}
 
 	private Brief brief() {

@@ -125,7 +125,7 @@ final class PropertySheetPanel implements RoomSessionListener {
 		tree.addControlListener(ControlListener.controlResizedAdapter(event -> {
 			int width = tree.getClientArea().width;
 			if (tree.getColumnCount() > 1 && width > 0) {
-				int names = width * 48 / 100;
+				int names = width * 54 / 100;
 				tree.getColumn(0).setWidth(names);
 				tree.getColumn(1).setWidth(width - names);
 			}

@@ -3,9 +3,7 @@ package wainscribe.ui.properties;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EAttribute;
@@ -13,7 +11,6 @@ import org.eclipse.ui.views.properties.IPropertyDescriptor;
 
 import wainscribe.commands.ChooseProfileCommand;
 import wainscribe.commands.SetDecisionCommand;
-import wainscribe.layout.EffectiveBrief;
 import wainscribe.model.Brief;
 import wainscribe.model.ProfileUse;
 import wainscribe.model.WainscribePackage.Literals;
@@ -21,25 +18,6 @@ import wainscribe.ui.session.RoomSession;
 
 /** A room: what was measured, and what was decided for it. */
 final class RoomPropertySource extends CommandPropertySource {
-
-	private static final Map<EAttribute, Function<EffectiveBrief, Object>> EFFECTIVE = Map.ofEntries(
-		Map.entry(Literals.BRIEF__PATTERN, EffectiveBrief::pattern),
-		Map.entry(Literals.BRIEF__MATERIAL, EffectiveBrief::material),
-		Map.entry(Literals.BRIEF__RAIL, EffectiveBrief::railTop),
-		Map.entry(Literals.BRIEF__RAIL_FACE, brief -> brief.rail().face()),
-		Map.entry(Literals.BRIEF__RAIL_THICKNESS, brief -> brief.rail().thickness()),
-		Map.entry(Literals.BRIEF__GAP, EffectiveBrief::fixedGap),
-		Map.entry(Literals.BRIEF__GAP_Y, EffectiveBrief::fixedGapY),
-		Map.entry(Literals.BRIEF__FACE, brief -> brief.frame().face()),
-		Map.entry(Literals.BRIEF__THICKNESS, brief -> brief.frame().thickness()),
-		Map.entry(Literals.BRIEF__FRAME_WIDTH_MIN, EffectiveBrief::widthMin),
-		Map.entry(Literals.BRIEF__FRAME_WIDTH_MAX, EffectiveBrief::widthMax),
-		Map.entry(Literals.BRIEF__BASE, EffectiveBrief::base),
-		Map.entry(Literals.BRIEF__CROWN, EffectiveBrief::crown),
-		Map.entry(Literals.BRIEF__BOARD, EffectiveBrief::board),
-		Map.entry(Literals.BRIEF__BOARD_WALLS, brief -> listOrNull(List.copyOf(brief.boardWalls()))),
-		Map.entry(Literals.BRIEF__STOCK, brief -> listOrNull(brief.stock())),
-		Map.entry(Literals.BRIEF__NAIL, EffectiveBrief::nail));
 
 	private final RoomSession session;
 	private final FeatureWords words;
@@ -112,10 +90,6 @@ final class RoomPropertySource extends CommandPropertySource {
 	}
 
 	private Optional<Object> effective(EAttribute feature) {
-		return Optional.ofNullable(EFFECTIVE.get(feature).apply(session.design().brief()));
-	}
-
-	private static Object listOrNull(List<?> list) {
-		return list.isEmpty() ? null : list;
+		return EffectiveDecisions.of(session.design().brief(), feature);
 	}
 }

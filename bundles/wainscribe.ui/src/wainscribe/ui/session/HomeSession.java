@@ -9,6 +9,7 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.common.command.CommandStack;
 
+import wainscribe.layout.EffectiveBrief;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
 import wainscribe.model.length.LengthUnit;
@@ -24,6 +25,9 @@ public interface HomeSession {
 
 	/** Returns the unit in which the home is measured and drawn. */
 	LengthUnit units();
+
+	/** Returns the decisions that hold in a room of the home that decides nothing itself. */
+	EffectiveBrief brief();
 
 	/** Returns the rooms in the order of the survey, each with one session that lives as long as this one. */
 	List<RoomSession> rooms();

@@ -6,15 +6,15 @@ import org.eclipse.osgi.util.NLS;
 /** Words of the sessions. */
 final class Messages extends NLS {
 
-	static String HistoryActions_Redo;
-	static String HistoryActions_RedoStep;
-	static String HistoryActions_Undo;
-	static String HistoryActions_UndoStep;
-	static String HomeProjects_NoHome;
-	static String HomeProjects_NotEmpty;
-	static String HomeSessionRegistry_NoRoomOfHome;
-	static String OpenHome_RoomFileGone;
-	static String RoomCheck_Job;
+	public static String HistoryActions_Redo;
+	public static String HistoryActions_RedoStep;
+	public static String HistoryActions_Undo;
+	public static String HistoryActions_UndoStep;
+	public static String HomeProjects_NoHome;
+	public static String HomeProjects_NotEmpty;
+	public static String HomeSessionRegistry_NoRoomOfHome;
+	public static String OpenHome_RoomFileGone;
+	public static String RoomCheck_Job;
 
 	static {
 		NLS.initializeMessages(Messages.class.getPackageName() + ".messages", Messages.class); //$NON-NLS-1$

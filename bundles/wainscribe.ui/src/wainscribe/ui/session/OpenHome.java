@@ -20,8 +20,10 @@ import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.CommandStack;
 import org.eclipse.swt.widgets.Display;
 
+import wainscribe.layout.EffectiveBrief;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
+import wainscribe.model.WainscribeFactory;
 import wainscribe.model.length.LengthUnit;
 import wainscribe.model.storage.HomeFolder;
 
@@ -57,6 +59,11 @@ final class OpenHome implements HomeSession {
 	@Override
 	public LengthUnit units() {
 		return home().getUnits();
+	}
+
+	@Override
+	public EffectiveBrief brief() {
+		return study.brief(home(), WainscribeFactory.eINSTANCE.createRoom());
 	}
 
 	@Override

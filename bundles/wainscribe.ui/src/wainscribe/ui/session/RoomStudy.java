@@ -53,6 +53,11 @@ final class RoomStudy {
 		return new RoomStudy(designer.withoutAdvice(), designer, new RuleEngine(RuleCatalogue.of(registry)));
 	}
 
+	/** Resolves the decisions that hold for a room. */
+	EffectiveBrief brief(Home home, Room room) {
+		return quick.brief(home, room);
+	}
+
 	/** Lays a room out; one that asks for a pattern nobody brings stays without frames. */
 	RoomDesign design(Home home, Room room) {
 		return design(quick, home, room);
