@@ -7,6 +7,7 @@ import java.util.Objects;
 import wainscribe.layout.MouldingSection;
 import wainscribe.model.Material;
 import wainscribe.model.length.Length;
+import wainscribe.model.length.LengthFormat;
 
 /**
  * One piece of moulding to cut.
@@ -49,14 +50,13 @@ public record Piece(String label, PieceKind kind, MouldingSection section, Mater
 	}
 
 	/**
-	 * Returns what the piece is cut from: the id of its profile, or kind, face and thickness where none was chosen. Pieces
-	 * with equal keys come from the same stock.
+	 * Returns what the piece is cut from: the id of its profile, or kind, face and thickness where none was chosen
+	 * ({@code frame 32 mm x 16 mm}, {@code rail 2 1/2" x 3/4"}). Prices refer to the same text.
 	 */
 	public String profile() {
 		if (!section.id().isEmpty()) {
 			return section.id();
 		}
-		return kind.word() + ' ' + section.face().toMillimetres().toPlainString() + 'x'
-				+ section.thickness().toMillimetres().toPlainString();
+		return kind.word() + ' ' + LengthFormat.asStored(section.face()) + " x " + LengthFormat.asStored(section.thickness()); //$NON-NLS-1$
 	}
 }

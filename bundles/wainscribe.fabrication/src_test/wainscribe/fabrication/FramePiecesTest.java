@@ -51,7 +51,7 @@ class FramePiecesTest {
 		SampleRoom sample = new SampleRoom(2400);
 		sample.frame = new MouldingSection("", mm(32), mm(16));
 		sample.wall("A", 3000, "90", frame("A1", 80, 220, 500, 600, 0));
-		assertEquals("frame 32x16", cutLists.of(sample.design()).pieces().getFirst().profile());
+		assertEquals("frame 32 mm x 16 mm", cutLists.of(sample.design()).pieces().getFirst().profile());
 	}
 
 	/**

@@ -55,7 +55,7 @@ class RunPiecesTest {
 		assertEquals(mm(2980), first.shortPoint());
 		assertEquals(new PieceEnd(Joint.COPE, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.BACK), first.start());
 		assertEquals(PieceEnd.square(Joint.BUTT_TO_WALL), first.end());
-		assertEquals("rail 60x20", first.profile());
+		assertEquals("rail 60 mm x 20 mm", first.profile());
 	}
 
 	@Test

@@ -26,6 +26,11 @@ record Amounts(LengthUnit unit) {
 		return value.setScale(SHOWN, RoundingMode.HALF_UP).toPlainString();
 	}
 
+	/** Returns a number that is going to be rounded up to a whole one, with two decimals, themselves rounded up. */
+	static String beforeRounding(BigDecimal value) {
+		return value.setScale(SHOWN, RoundingMode.CEILING).toPlainString();
+	}
+
 	/** Returns a number as it is, without noughts at its end. */
 	static String plain(BigDecimal value) {
 		BigDecimal stripped = value.stripTrailingZeros();

@@ -66,7 +66,7 @@ record FixingLines(PriceBook prices, Amounts amounts) {
 	private TakeoffLine adhesive(BigDecimal frames, BigDecimal rail) {
 		BigDecimal exact = frames.add(rail).divide(Practice.ADHESIVE_METRES, MathContext.DECIMAL64);
 		String formula = NLS.bind(Messages.FixingLines_AdhesiveFormula, new Object[] { amounts.metresShown(frames),
-				amounts.metresShown(rail), Amounts.plain(Practice.ADHESIVE_METRES), Amounts.number(exact) });
+				amounts.metresShown(rail), Amounts.plain(Practice.ADHESIVE_METRES), Amounts.beforeRounding(exact) });
 		return whole(QuantityKey.ADHESIVE, Messages.FixingLines_Adhesive, formula, Messages.Source_AdhesiveLength, exact,
 				Messages.Unit_Cartridge);
 	}
@@ -80,7 +80,7 @@ record FixingLines(PriceBook prices, Amounts amounts) {
 		String formula = NLS.bind(Messages.FixingLines_CaulkFormula,
 				new Object[] { amounts.metresShown(frames), amounts.metresShown(rail), amounts.metresShown(base),
 						amounts.metresShown(crown), Amounts.plain(Practice.CAULK_SECTION),
-						Amounts.plain(Practice.CAULK_ALLOWANCE), Amounts.plain(Practice.CARTRIDGE), Amounts.number(exact) });
+						Amounts.plain(Practice.CAULK_ALLOWANCE), Amounts.plain(Practice.CARTRIDGE), Amounts.beforeRounding(exact) });
 		return whole(QuantityKey.CAULK, Messages.FixingLines_Caulk, formula, Messages.Source_CaulkFillet, exact,
 				Messages.Unit_Cartridge);
 	}

@@ -2,6 +2,7 @@
 package wainscribe.takeoff;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,6 +14,7 @@ import org.eclipse.osgi.util.NLS;
 
 import wainscribe.fabrication.Piece;
 import wainscribe.fabrication.PieceKind;
+import wainscribe.model.Material;
 import wainscribe.model.Price;
 import wainscribe.model.PriceUnit;
 import wainscribe.model.length.Length;
@@ -21,6 +23,8 @@ import wainscribe.profile.ProfileCatalogue;
 
 /** Mouldings to buy: whole lengths where it is known how long they are sold, else metres with waste; and a spare of each. */
 record MouldingLines(ProfileCatalogue profiles, PriceBook prices, Amounts amounts) {
+
+	private static final int MILLIMETRES = 3;
 
 	/** What can be bought: how long, and for how much; the price is null where only the length is known. */
 	private record Offer(Length length, BigDecimal price) {
@@ -37,23 +41,30 @@ record MouldingLines(ProfileCatalogue profiles, PriceBook prices, Amounts amount
 		}
 	}
 
+	/** What is cut from the same stock: one profile in one material. */
+	private record Kind(String profile, Material material) {
+	}
+
 	List<TakeoffLine> of(List<RoomMeasure> rooms) {
-		Map<String, List<Piece>> groups = new LinkedHashMap<>();
-		Map<String, List<Length>> stock = new LinkedHashMap<>();
+		Map<Kind, List<Piece>> groups = new LinkedHashMap<>();
+		Map<Kind, List<Length>> stock = new LinkedHashMap<>();
 		for (RoomMeasure room : rooms) {
-			room.cutList().byProfile().forEach((key, pieces) -> {
-				groups.computeIfAbsent(key, any -> new ArrayList<>()).addAll(pieces);
-				stock.computeIfAbsent(key, any -> new ArrayList<>()).addAll(room.design().brief().stock());
+			room.cutList().byProfile().forEach((profile, pieces) -> {
+				Kind kind = new Kind(profile, pieces.getFirst().material());
+				groups.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(pieces);
+				stock.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(room.design().brief().stock());
 			});
 		}
 		List<TakeoffLine> lines = new ArrayList<>();
-		groups.forEach((key, pieces) -> addLines(key, pieces, stock.get(key), lines));
+		groups.forEach((kind, pieces) -> addLines(kind, pieces, stock.get(kind), lines));
 		return lines;
 	}
 
-	private void addLines(String key, List<Piece> pieces, List<Length> stock, List<TakeoffLine> lines) {
-		String item = NLS.bind(Messages.MouldingLines_Item, name(key, pieces.getFirst()), pieces.getFirst().material().getLiteral());
-		BigDecimal metres = pieces.stream().map(piece -> Amounts.metres(piece.longPoint())).reduce(BigDecimal.ZERO, BigDecimal::add);
+	private void addLines(Kind kind, List<Piece> pieces, List<Length> stock, List<TakeoffLine> lines) {
+		String item = NLS.bind(Messages.MouldingLines_Item, name(kind.profile(), pieces.getFirst()), kind.material().getLiteral());
+		BigDecimal metres = pieces.stream().map(piece -> Amounts.metres(piece.longPoint())).reduce(BigDecimal.ZERO, BigDecimal::add)
+				.setScale(MILLIMETRES, RoundingMode.HALF_UP);
+		String key = priceKey(kind);
 		Optional<Choice> choice = choose(pieces, offers(key, stock));
 		if (choice.isPresent()) {
 			lines.add(inLengths(key, item, pieces, metres, choice.get()));
@@ -62,6 +73,12 @@ record MouldingLines(ProfileCatalogue profiles, PriceBook prices, Amounts amount
 			lines.add(inMetres(key, item, pieces, metres));
 			lines.add(spare(key, item, null));
 		}
+	}
+
+	/** A price for the profile in its material goes before one for the profile in any. */
+	private String priceKey(Kind kind) {
+		String inMaterial = kind.profile() + ' ' + kind.material().getLiteral();
+		return prices.has(inMaterial) ? inMaterial : kind.profile();
 	}
 
 	private String name(String key, Piece piece) {
@@ -113,7 +130,7 @@ record MouldingLines(ProfileCatalogue profiles, PriceBook prices, Amounts amount
 	private TakeoffLine inMetres(String key, String item, List<Piece> pieces, BigDecimal metres) {
 		boolean frames = pieces.stream().anyMatch(piece -> piece.kind() == PieceKind.FRAME);
 		BigDecimal waste = frames ? Practice.FRAME_WASTE : Practice.RUN_WASTE;
-		BigDecimal need = metres.multiply(BigDecimal.ONE.add(waste));
+		BigDecimal need = metres.multiply(BigDecimal.ONE.add(waste)).setScale(MILLIMETRES, RoundingMode.HALF_UP);
 		String formula = NLS.bind(Messages.MouldingLines_Metres, new Object[] { count(pieces), amounts.metresShown(metres),
 				Amounts.plain(waste.movePointRight(2)), amounts.metresShown(need) });
 		TakeoffLine line = new TakeoffLine(key, Messages.Group_Mouldings, item, formula, Messages.Source_TrimWaste, need, "m", //$NON-NLS-1$

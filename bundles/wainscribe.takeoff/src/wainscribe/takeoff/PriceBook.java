@@ -24,6 +24,10 @@ record PriceBook(List<Price> prices) {
 		return prices.stream().filter(price -> price.getItem().equals(key) && price.getUnit() == unit).toList();
 	}
 
+	boolean has(String key) {
+		return prices.stream().anyMatch(price -> price.getItem().equals(key));
+	}
+
 	/** Returns a line with the packs that cover the need for the least money, or without packs and price. */
 	TakeoffLine bought(TakeoffLine line, BigDecimal need, PriceUnit unit, String packUnit) {
 		List<Price> offers = of(line.key(), unit);

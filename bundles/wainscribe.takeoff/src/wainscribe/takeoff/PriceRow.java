@@ -14,7 +14,8 @@ import wainscribe.model.length.Length;
 /**
  * One row of a price list.
  *
- * @param item       id of a profile, name of a paint, or a {@link QuantityKey}
+ * @param item       id of a profile, alone or with its material ({@code ogee-32 poplar}); name of a paint; or a
+ *                   {@link QuantityKey}
  * @param unit       what the price is for
  * @param pack       how much one pack holds; 1 for a stock length
  * @param packLength length of a stock length; null for other units

@@ -41,7 +41,7 @@ record SundryLines(PriceBook prices, Amounts amounts) {
 		BigDecimal exact = metres.multiply(Practice.PASSES).divide(Practice.SHEET_METRES, MathContext.DECIMAL64);
 		BigDecimal sheets = exact.setScale(0, RoundingMode.CEILING);
 		String formula = NLS.bind(Messages.SundryLines_SandpaperFormula, new Object[] { amounts.metresShown(metres),
-				Amounts.plain(Practice.PASSES), Amounts.plain(Practice.SHEET_METRES), Amounts.number(exact) });
+				Amounts.plain(Practice.PASSES), Amounts.plain(Practice.SHEET_METRES), Amounts.beforeRounding(exact) });
 		TakeoffLine line = new TakeoffLine(QuantityKey.SANDPAPER, Messages.Group_Sundries, Messages.SundryLines_Sandpaper, formula,
 				Messages.Source_CommonPractice, sheets, Messages.Unit_Sheet, List.of(), null);
 		return prices.bought(line, sheets, PriceUnit.EACH, Messages.Unit_Sheet);

@@ -37,7 +37,7 @@ class FixingTakeoffTest {
 		assertEquals("(frames 4.00 m + rail 3.00 m) / 15 m of 5 mm bead a cartridge = 0.47, rounded up",
 				sample().line(QuantityKey.ADHESIVE).formula());
 		assertQuantity("1", sample().line(QuantityKey.CAULK));
-		assertTrue(sample().line(QuantityKey.CAULK).formula().endsWith("= 0.24, rounded up"));
+		assertTrue(sample().line(QuantityKey.CAULK).formula().endsWith("= 0.25, rounded up"));
 	}
 
 	@Test

@@ -40,7 +40,7 @@ class MouldingTakeoffTest {
 		assertEquals(0, new BigDecimal("3.6").compareTo(line.quantity()));
 		assertEquals(2, line.packs().getFirst().count());
 		assertFalse(line.isPriced());
-		assertTrue(line.formula().startsWith("4 pieces, 3.60 m in all, longest first into lengths of 2400 mm with 3 mm kerf: 2 lengths"),
+		assertTrue(line.formula().startsWith("4 pieces, 3.60 m in all, longest first into lengths of 2400 mm with 3 mm kerf: 2 x 2400 mm = 4.80 m"),
 				line.formula());
 		assertEquals("Spare length: Ogee, 32 mm x 13 mm, mdf", lines.get(1).item());
 		assertEquals(1, lines.get(1).packs().getFirst().count());
@@ -62,6 +62,16 @@ class MouldingTakeoffTest {
 	}
 
 	@Test
+	void aPriceForTheMaterialGoesFirst() {
+		SampleRoom sample = oneFrame();
+		sample.price("ogee-32", PriceUnit.LENGTH, "1", mm(2400), "7.50");
+		sample.price("ogee-32 mdf", PriceUnit.LENGTH, "1", mm(2400), "5");
+		sample.price("ogee-32 poplar", PriceUnit.LENGTH, "1", mm(2400), "4");
+		assertEquals("ogee-32 mdf", mouldings(sample).getFirst().key());
+		assertEquals(new BigDecimal("10.00"), mouldings(sample).getFirst().total());
+	}
+
+	@Test
 	void withoutStockLengthsWasteIsAdded() {
 		TakeoffLine line = mouldings(oneFrame()).getFirst();
 		assertEquals("4 pieces, 3.60 m in all, + 15 % waste = 4.14 m (no stock length known)", line.formula());
@@ -75,7 +85,7 @@ class MouldingTakeoffTest {
 		sample.wall("A", 3000, "90");
 		sample.rail = new RailBand(mm(840), mm(900), mm(20));
 		TakeoffLine line = mouldings(sample).getFirst();
-		assertEquals("rail 60x20", line.key());
+		assertEquals("rail 60 mm x 20 mm", line.key());
 		assertEquals("rail moulding 60 mm x 20 mm, mdf", line.item());
 		assertEquals("1 piece, 3.00 m in all, + 10 % waste = 3.30 m (no stock length known)", line.formula());
 	}

@@ -11,6 +11,7 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
+import wainscribe.model.Material;
 import wainscribe.model.PriceUnit;
 import wainscribe.model.Surface;
 import wainscribe.model.length.LengthUnit;
@@ -61,6 +62,16 @@ class TakeoffsTest {
 		assertTrue(paint.formula().startsWith("Hall: walls") && paint.formula().contains("; Shower room: walls"), paint.formula());
 		// 7.2 m2 and 1.4 m of ogee, 50.81 mm round its face: 2 x 7.271 x 2 / 9 + 0.5
 		assertEquals(0, new BigDecimal("3.73").compareTo(paint.quantity()), paint.formula());
+	}
+
+	@Test
+	void oneProfileInTwoMaterialsIsBoughtApart() {
+		SampleRoom hall = room("Hall");
+		SampleRoom shower = room("Shower room");
+		shower.material = Material.PVC;
+		HomeTakeoff takeoff = new Takeoffs(BuiltInProfiles.catalogue()).of(hall.home, List.of(hall.design(), shower.design()));
+		assertEquals(List.of("Ogee, 32 mm x 13 mm, mdf", "Ogee, 32 mm x 13 mm, pvc"), takeoff.lines().stream()
+				.filter(line -> line.key().equals("ogee-32") && !line.item().startsWith("Spare")).map(TakeoffLine::item).toList());
 	}
 
 	@Test
