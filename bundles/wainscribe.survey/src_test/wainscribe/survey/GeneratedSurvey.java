@@ -52,7 +52,7 @@ final class GeneratedSurvey {
 	}
 
 	private void wall(String room, String wall) {
-		row("corner", room, wall, "", "", "", "900mm", "1200mm", length(1480, 1520), "", "");
+		row("corner", room, wall, "", "", "", "900mm", "1200mm", length(1490, 1510), "", "");
 		row(any("door", "window"), room, wall, "opening", length(50, 300), length(0, 90), length(400, 700), length(700, 2000), any("", length(0, 150)), "", "casing=" + length(0, 100) + any("", ";glazing=tempered", ";swing=in-left"));
 		row("box", room, wall, any("", "plate"), length(1200, 1300), length(200, 1200), "", "", "", "", "gang=" + (1 + random.nextInt(2)) + any("", ";at=centre", ";gfci=yes"));
 		row("fixture", room, wall, any("", "thing"), length(1500, 1600), length(0, 1000), length(100, 900), length(100, 900), any("", length(1, 400)), "", "type=" + FIXTURES.get(random.nextInt(FIXTURES.size())) + any("", ";mass=" + random.nextInt(50) + "kg", ";new=yes"));

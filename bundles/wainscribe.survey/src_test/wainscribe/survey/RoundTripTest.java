@@ -63,12 +63,12 @@ class RoundTripTest {
 		assertTrue(new String(bytes, java.nio.charset.StandardCharsets.UTF_8).contains("\r\n"));
 	}
 
-	@Property(tries = 200)
+	@Property(tries = 100)
 	void generatedSurveysAreKept(@ForAll @LongRange(min = 0) long seed, @ForAll LengthUnit unit) throws IOException {
 		assertKept(Surveys.readFile(new GeneratedSurvey(seed, unit).text()));
 	}
 
-	@Property(tries = 300)
+	@Property(tries = 200)
 	void namesOfAllKindsAreKept(@ForAll("names") String wall, @ForAll("names") String other, @ForAll("names") String name) throws IOException {
 		if (wall.equals(other)) {
 			return;
