@@ -1,12 +1,20 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.osgi.framework.FrameworkUtil;
 import org.osgi.framework.Version;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
+
+import wainscribe.report.DesignServices;
 
 /**
  * Runs one command without a display and hands its exit code to the shell: 0 done, 1 error-level findings or an
@@ -16,8 +24,17 @@ public final class WainscribeApplication implements IApplication {
 
 	@Override
 	public Object start(IApplicationContext context) {
-		String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
-		return new CommandLine(new Wainscribe()).execute(arguments);
+		String[] words = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+		Version version = FrameworkUtil.getBundle(WainscribeApplication.class).getVersion();
+		// Names are free text of any script: what the locale of the shell can't write must not become question marks.
+		Console console = new Console(utf8(FileDescriptor.out), utf8(FileDescriptor.err));
+		CommandRun run = new CommandRun(DesignServices.from(Platform.getExtensionRegistry()),
+				version.getMajor() + "." + version.getMinor() + '.' + version.getMicro(), console, //$NON-NLS-1$
+				failure -> ILog.of(WainscribeApplication.class).error(failure.toString(), failure));
+		int code = run.run(words);
+		console.out().flush();
+		console.err().flush();
+		return code;
 	}
 
 	@Override
@@ -25,18 +42,7 @@ public final class WainscribeApplication implements IApplication {
 		// a command ends by itself
 	}
 
-	/** The command of which all others are a part. */
-	@Command(name = "wainscribe", mixinStandardHelpOptions = true, versionProvider = BundleVersion.class,
-		description = "Redesigns finished rooms without rebuilding them.")
-	static final class Wainscribe {
-	}
-
-	/** Says the version of the bundle that runs. */
-	static final class BundleVersion implements CommandLine.IVersionProvider {
-		@Override
-		public String[] getVersion() {
-			Version version = FrameworkUtil.getBundle(BundleVersion.class).getVersion();
-			return new String[] { "wainscribe " + version.getMajor() + '.' + version.getMinor() + '.' + version.getMicro() };
-		}
+	private static PrintWriter utf8(FileDescriptor descriptor) {
+		return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
 	}
 }

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.cli.text;
+
+import java.util.Collection;
+
+import wainscribe.layout.Alternative;
+import wainscribe.layout.PlainStretch;
+import wainscribe.layout.RoomLayout;
+import wainscribe.layout.RunLayout;
+import wainscribe.layout.WallLayout;
+import wainscribe.model.length.Length;
+import wainscribe.model.length.LengthFormat;
+import wainscribe.model.length.LengthUnit;
+
+/** Layouts for people: the room's values, then every run with its count and width. */
+public final class LayoutText {
+
+	private final StringBuilder text = new StringBuilder();
+	private final LengthUnit units;
+
+	private LayoutText(LengthUnit units) {
+		this.units = units;
+	}
+
+	/** Returns the text, ending in a line break. */
+	public static String of(Collection<RoomLayout> layouts, LengthUnit units) {
+		LayoutText writer = new LayoutText(units);
+		layouts.forEach(writer::room);
+		return layouts.isEmpty() ? "No rooms.\n" : writer.text.toString(); //$NON-NLS-1$
+	}
+
+	private void room(RoomLayout layout) {
+		text.append(text.isEmpty() ? "" : "\n").append(layout.room().getName()).append(": ").append(layout.pattern()) //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+				.append(", gap ").append(shown(layout.gap())).append(", vertical gap ").append(shown(layout.gapY())); //$NON-NLS-1$ //$NON-NLS-2$
+		layout.rail().ifPresent(rail -> text.append(", rail ").append(shown(rail.bottom())).append(" to ").append(shown(rail.top()))); //$NON-NLS-1$ //$NON-NLS-2$
+		text.append(", ").append(layout.frames().count()).append(" frames").append(layout.proved() ? ", proved best" : "") //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
+				.append('\n');
+		layout.walls().forEach(this::wall);
+		layout.infeasible().forEach(this::plain);
+		layout.alternatives().forEach(this::alternative);
+	}
+
+	private void wall(WallLayout wall) {
+		for (RunLayout run : wall.runs()) {
+			text.append("  wall ").append(wall.wall().getName()).append(", ").append(run.tier().word()).append(", ") //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+					.append(shown(run.x0())).append(" to ").append(shown(run.x1())).append(": ").append(run.frames().size()); //$NON-NLS-1$ //$NON-NLS-2$
+			if (!run.frames().isEmpty()) {
+				text.append(" of ").append(shown(run.frames().get(0).width())).append(" x ") //$NON-NLS-1$ //$NON-NLS-2$
+						.append(shown(run.frames().get(0).height()));
+			}
+			text.append(run.reason().isEmpty() ? "" : " - " + run.reason()).append('\n'); //$NON-NLS-1$ //$NON-NLS-2$
+		}
+	}
+
+	private void plain(PlainStretch stretch) {
+		String wall = stretch.wall() == null ? "" : "wall " + stretch.wall().getName() + ": "; //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+		text.append("  not possible: ").append(wall).append(stretch.reason()) //$NON-NLS-1$
+				.append(stretch.nearest().isEmpty() ? "" : " " + stretch.nearest()).append('\n'); //$NON-NLS-1$ //$NON-NLS-2$
+	}
+
+	private void alternative(Alternative alternative) {
+		text.append("  or: ").append(alternative.sentence()).append('\n'); //$NON-NLS-1$
+	}
+
+	private String shown(Length length) {
+		return LengthFormat.asShown(length, units);
+	}
+}
