@@ -87,13 +87,13 @@ public final class ElevationEditor extends GraphicalEditor implements TableListe
 		area.addListener(SWT.Resize, event -> fitOnce(area));
 	}
 
-	/** The room is shown whole as soon as there is a size to fit it into. */
+	/** The walls are drawn as large as they can be seen whole, as soon as there is a size to fit them into. */
 	private void fitOnce(Composite area) {
 		if (!fitted && area.getClientArea().width > 0) {
 			fitted = true;
 			area.getDisplay().asyncExec(() -> {
 				if (!area.isDisposed()) {
-					viewer.zoom().fitRoom();
+					viewer.zoom().fitLongest();
 				}
 			});
 		}

@@ -44,7 +44,7 @@ public final class Messages extends NLS {
 	public static String RailEditPart_Name;
 	public static String RailEditPart_Value;
 	public static String RemoveFrameEditPolicy_Label;
-	public static String ScaleField_Tip;
+	public static String TableToolBar_Scale;
 	public static String SnapLines_Base;
 	public static String SnapLines_Corner;
 	public static String SnapLines_MiddleOfWall;

@@ -27,13 +27,13 @@ public final class DropDownAction extends Action implements IMenuCreator {
 	 * Creates an action.
 	 *
 	 * @param text   its name
-	 * @param icon   its drawing
+	 * @param icon   its drawing, null for none
 	 * @param filler puts entries into the menu
 	 */
 	public DropDownAction(String text, TableIcon icon, Consumer<MenuManager> filler) {
 		super(text, IAction.AS_DROP_DOWN_MENU);
 		this.filler = Objects.requireNonNull(filler);
-		setImageDescriptor(icon.descriptor());
+		setImageDescriptor(icon == null ? null : icon.descriptor());
 		setToolTipText(text);
 		setMenuCreator(this);
 	}

@@ -4,6 +4,7 @@ package wainscribe.ui.elevation.actions;
 import java.util.List;
 import java.util.Locale;
 
+import org.eclipse.jface.action.ActionContributionItem;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.action.ToolBarManager;
 import org.eclipse.osgi.util.NLS;
@@ -47,7 +48,7 @@ public final class TableToolBar {
 
 	/** Creates the control. */
 	public ToolBar createControl(Composite parent) {
-		ToolBarManager bar = new ToolBarManager(SWT.FLAT | SWT.HORIZONTAL);
+		ToolBarManager bar = new ToolBarManager(SWT.FLAT | SWT.RIGHT | SWT.HORIZONTAL);
 		bar.add(new SelectAction(domain));
 		bar.add(new ToolAction(add(ElementWords.of(BoxType.RECEPTACLE)), TableIcon.OUTLET, domain,
 				() -> new AddTool(() -> things().box(BoxType.RECEPTACLE))));
@@ -59,7 +60,7 @@ public final class TableToolBar {
 		bar.add(new ToolAction(Messages.TableToolBar_Measure, TableIcon.MEASURE, domain, MeasureTool::new));
 		bar.add(new Separator());
 		bar.add(new SimpleAction(Messages.TableToolBar_Smaller, TableIcon.SMALLER.descriptor(), zoom::zoomOut));
-		bar.add(new ScaleField(zoom));
+		bar.add(scale());
 		bar.add(new SimpleAction(Messages.TableToolBar_Larger, TableIcon.LARGER.descriptor(), zoom::zoomIn));
 		bar.add(new SimpleAction(Messages.TableContextMenu_FitWall, TableIcon.FIT_WALL.descriptor(),
 				() -> walk.wall().ifPresent(zoom::fitWall)));
@@ -70,6 +71,17 @@ public final class TableToolBar {
 		ToolBar control = bar.createControl(parent);
 		control.addListener(SWT.Dispose, event -> bar.dispose());
 		return control;
+	}
+
+	/** The button shows the scale and offers others. */
+	private ActionContributionItem scale() {
+		DropDownAction scale = new DropDownAction(zoom.text(), null, menu -> TableZoom.SCALES
+				.forEach(n -> menu.add(new SimpleAction("1:" + n, null, () -> zoom.zoomTo(n))))); //$NON-NLS-1$
+		scale.setToolTipText(Messages.TableToolBar_Scale);
+		zoom.addListener(() -> scale.setText(zoom.text()));
+		ActionContributionItem item = new ActionContributionItem(scale);
+		item.setMode(ActionContributionItem.MODE_FORCE_TEXT);
+		return item;
 	}
 
 	private NewThings things() {

@@ -39,6 +39,9 @@ public final class DrawingTable implements RoomSessionListener {
 	/** Pixels for one millimetre of paper: sizes letters and lines, whatever the scale. */
 	public static final double PAPER = 4.4;
 
+	/** Below this scale dimension strings would only be a thicket; the walls are drawn without. About 1:45. */
+	private static final double DIMENSIONS_FROM = 0.084;
+
 	private final RoomSession session;
 	private final Trial trial;
 	private final Letters letters;
@@ -71,6 +74,7 @@ public final class DrawingTable implements RoomSessionListener {
 		this.letters = Objects.requireNonNull(letters);
 		this.scale = scale;
 		setColours(colours);
+		redraw();
 		session.addListener(this);
 	}
 
@@ -229,10 +233,19 @@ public final class DrawingTable implements RoomSessionListener {
 
 	private void draw() {
 		ElevationOptions options = ElevationOptions.of(session.home()).withUnit(units()).withScale(PAPER / scale)
-				.withLayers(layers);
+				.withLayers(drawnLayers());
 		Map<Wall, Drawing> fresh = new IdentityHashMap<>();
 		walls().forEach(wall -> fresh.put(wall, pencil.draw(shown, wall, options)));
 		drawings = fresh;
+	}
+
+	private Set<LayerName> drawnLayers() {
+		Set<LayerName> drawn = EnumSet.noneOf(LayerName.class);
+		drawn.addAll(layers);
+		if (scale < DIMENSIONS_FROM) {
+			drawn.remove(LayerName.DIMENSION);
+		}
+		return drawn;
 	}
 
 	private void setColours(TableColours other) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.ui.elevation.table;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -78,6 +79,16 @@ public final class TableZoom {
 	/** Draws steps larger or smaller, round the pointer. */
 	public void zoomAt(Point pointer, int steps) {
 		zoomTo(table.scale() * Math.pow(STEP, steps), pointer);
+	}
+
+	/** Shows the first wall, to a scale at which every wall of the room can be seen whole. */
+	public void fitLongest() {
+		List<Wall> walls = table.walls();
+		if (!walls.isEmpty()) {
+			Wall longest = walls.stream().max(Comparator.comparingDouble(wall -> bounds(wall).width())).orElseThrow();
+			fit(List.of(longest));
+			reveal(walls.getFirst());
+		}
 	}
 
 	/** Shows the whole room. */
