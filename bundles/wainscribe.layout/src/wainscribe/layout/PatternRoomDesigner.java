@@ -57,7 +57,7 @@ public final class PatternRoomDesigner implements RoomDesigner {
 	public RoomDesign design(Home home, Room room, EffectiveBrief brief) {
 		PatternDescriptor pattern = patterns.find(brief.pattern())
 				.orElseThrow(() -> new IllegalArgumentException("pattern \"" + brief.pattern() + "\": expected one of " //$NON-NLS-1$ //$NON-NLS-2$
-						+ String.join(", ", patterns.all().stream().map(PatternDescriptor::id).toList()))); //$NON-NLS-1$
+						+ String.join(", ", patterns.ids()))); //$NON-NLS-1$
 		RoomSite site = RoomSite.of(room, brief, pattern.pattern());
 		return new RoomDesign(home, room, brief, new RoomAssembly(site).layout(room, advised));
 	}

@@ -27,6 +27,11 @@ public final class PatternCatalogue {
 		return Optional.ofNullable(byId.get(id));
 	}
 
+	/** Returns the ids of all patterns in their order. */
+	public List<String> ids() {
+		return List.copyOf(byId.keySet());
+	}
+
 	/** Returns all patterns in their order. */
 	public List<PatternDescriptor> all() {
 		return List.copyOf(byId.values());

@@ -52,8 +52,8 @@ final class Alternatives {
 					.filter(layout -> layout.score().tenths() < score.tenths())
 					.ifPresent(layout -> alternatives.add(of(site, layout,
 							bind(Messages.Alternatives_More, Wording.frames(layout.score().frames()), Wording.frames(score.frames()),
-									wording.length(layout.gap()), wording.length(layout.score().tenths() * 800),
-									wording.length(score.tenths() * 800)))));
+									wording.length(layout.gap()), excess(layout.score()),
+									excess(score)))));
 		}
 		long usual = site.task().defaultGap();
 		if (best.gap() != usual) {
@@ -85,7 +85,7 @@ final class Alternatives {
 	private static Alternative of(RoomSite site, Layout layout, String sentence) {
 		RoomAssembly assembly = new RoomAssembly(site);
 		return new Alternative(sentence, new Length(layout.gap()), assembly.rail(), RoomAssembly.objective(layout.score()),
-				assembly.walls(layout));
+				assembly.walls(layout, List.of(layout.gap())));
 	}
 
 	/** Returns in words the first term in which another layout differs. */

@@ -10,6 +10,11 @@ final class Messages extends NLS {
 	public static String Alternatives_Gap;
 	public static String Alternatives_More;
 	public static String Alternatives_Rail;
+	public static String BarredWording_AtAnyGap;
+	public static String BarredWording_AtGap;
+	public static String BarredWording_BarMany;
+	public static String BarredWording_Bars;
+	public static String BarredWording_FromTo;
 	public static String Difference_Anchors;
 	public static String Difference_Closer;
 	public static String Difference_Excess;
@@ -19,11 +24,6 @@ final class Messages extends NLS {
 	public static String Difference_OutOfBand;
 	public static String Difference_Plain;
 	public static String Difference_Splits;
-	public static String PlainStretches_BarMany;
-	public static String PlainStretches_BarredAtAnyGap;
-	public static String PlainStretches_BarredAtGap;
-	public static String PlainStretches_Bars;
-	public static String PlainStretches_FromTo;
 	public static String PlainStretches_HeightUnknown;
 	public static String PlainStretches_NearestGap;
 	public static String PlainStretches_NearestRail;
@@ -34,7 +34,9 @@ final class Messages extends NLS {
 	public static String PlainStretches_RailUnderBase;
 	public static String PlainStretches_StockTooShort;
 	public static String PlainStretches_TooLow;
+	public static String RunReasons_AnchorBarred;
 	public static String RunReasons_AnchorLost;
+	public static String RunReasons_AnchorStock;
 	public static String RunReasons_BarredByThing;
 	public static String RunReasons_Bay;
 	public static String RunReasons_BayStock;

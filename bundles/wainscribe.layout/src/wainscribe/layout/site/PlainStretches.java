@@ -2,11 +2,7 @@
 package wainscribe.layout.site;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeSet;
 
 import org.eclipse.osgi.util.NLS;
 
@@ -16,7 +12,6 @@ import wainscribe.layout.solver.Band;
 import wainscribe.layout.solver.BarredCounts;
 import wainscribe.layout.solver.Layout;
 import wainscribe.layout.solver.RoomTask;
-import wainscribe.model.Placed;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.WallShape;
 
@@ -86,30 +81,6 @@ final class PlainStretches {
 			return barred.isStockTooShort() ? NLS.bind(Messages.PlainStretches_StockTooShort, wording.length(task.limits().longest()))
 					: Messages.PlainStretches_NothingFits;
 		}
-		return sentence(wall.elements(), barred.byIsland());
-	}
-
-	private String sentence(List<Placed> elements, Map<Integer, TreeSet<Integer>> byIsland) {
-		Map<String, List<String>> things = new LinkedHashMap<>();
-		byIsland.forEach((island, counts) -> things.computeIfAbsent(counts(counts), key -> new ArrayList<>())
-				.add(wording.thing(elements.get(island))));
-		List<String> parts = things.entrySet().stream()
-				.map(entry -> NLS.bind(entry.getValue().size() == 1 ? Messages.PlainStretches_Bars : Messages.PlainStretches_BarMany,
-						Wording.list(entry.getValue()), entry.getKey()))
-				.toList();
-		String barred = Wording.list(parts);
-		String start = barred.substring(0, 1).toUpperCase(Locale.ROOT) + barred.substring(1);
-		return gaps.size() == 1 ? NLS.bind(Messages.PlainStretches_BarredAtGap, start, wording.length(gaps.get(0)))
-				: NLS.bind(Messages.PlainStretches_BarredAtAnyGap,
-						new Object[] { start, wording.length(gaps.get(0)), wording.length(gaps.get(gaps.size() - 1)) });
-	}
-
-	private static String counts(TreeSet<Integer> counts) {
-		if (counts.size() > 3 && counts.last() - counts.first() == counts.size() - 1) {
-			return NLS.bind(Messages.PlainStretches_FromTo, counts.first(), Wording.frames(counts.last()));
-		}
-		List<String> words = new ArrayList<>(counts.stream().map(String::valueOf).toList());
-		words.set(words.size() - 1, Wording.frames(counts.last()));
-		return Wording.list(words);
+		return new BarredWording(wording, gaps).sentence(wall.elements(), barred);
 	}
 }

@@ -8,10 +8,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.layout.Objective;
 import wainscribe.layout.PlainStretch;
 import wainscribe.layout.RailBand;
 import wainscribe.layout.RoomLayout;
+import wainscribe.layout.RunLayout;
 import wainscribe.layout.WallLayout;
 import wainscribe.layout.solver.Layout;
 import wainscribe.layout.solver.Rank;
@@ -53,8 +56,30 @@ public final class RoomAssembly {
 		List<PlainStretch> infeasible = new ArrayList<>(new RailCheck(room, site).refusals(wording));
 		infeasible.addAll(new PlainStretches(site, answer.gaps(), wording).of(layout, sentence(rail, gap)));
 		return new RoomLayout(room, site.brief().pattern(), site.brief().material(), new Length(layout.gap()),
-				new Length(layout.gapY()), rail(), site.brief().frame(), walls(layout), objective(layout.score()), true,
+				new Length(layout.gapY()), rail(), site.brief().frame(), noted(walls(layout, answer.gaps()), layout), objective(layout.score()), true,
 				advised ? new Alternatives(room, site, answer, wording).all(rail, gap) : List.of(), infeasible);
+	}
+
+	/** A gap outside the usual range is said at the first run, where a drawing and a report begin. */
+	private List<WallLayout> noted(List<WallLayout> walls, Layout layout) {
+		List<Long> usual = site.task().gaps();
+		if (usual.size() == 1 || layout.gap() >= usual.get(0) && layout.gap() <= usual.get(usual.size() - 1)) {
+			return walls;
+		}
+		String note = NLS.bind(Messages.RunReasons_WideGap, new Object[] { wording.length(usual.get(0)),
+				wording.length(usual.get(usual.size() - 1)), wording.length(layout.gap()) });
+		List<WallLayout> all = new ArrayList<>(walls);
+		for (int w = 0; w < all.size(); w++) {
+			List<RunLayout> runs = new ArrayList<>(all.get(w).runs());
+			if (!runs.isEmpty()) {
+				RunLayout run = runs.get(0);
+				String reason = run.reason().isEmpty() ? note : note + ' ' + run.reason();
+				runs.set(0, new RunLayout(run.tier(), run.x0(), run.x1(), run.y0(), run.y1(), run.frames(), reason));
+				all.set(w, new WallLayout(all.get(w).wall(), runs));
+				return all;
+			}
+		}
+		return walls;
 	}
 
 	private String sentence(Optional<Length> rail, Optional<Length> gap) {
@@ -70,15 +95,20 @@ public final class RoomAssembly {
 				? new RailBand(site.heights().railBottom(), site.heights().railTop(), site.brief().rail().thickness()) : null;
 	}
 
-	/** Returns the walls of a layout in walking order. */
-	List<WallLayout> walls(Layout layout) {
-		RunReasons reasons = new RunReasons(site.task(), layout, wording);
+	/**
+	 * Returns the walls of a layout in walking order.
+	 *
+	 * @param gaps the gaps it was chosen from
+	 */
+	List<WallLayout> walls(Layout layout, List<Long> gaps) {
+		RunReasons reasons = new RunReasons(site.task(), layout, gaps, wording);
 		Set<String> names = new HashSet<>();
 		List<WallLayout> walls = new ArrayList<>();
 		for (int i = 0; i < site.walls().size(); i++) {
 			WallSite wall = site.walls().get(i);
 			String name = wall.wall().getName() == null ? String.valueOf(i + 1) : wall.wall().getName();
-			String unique = names.add(name) ? name : name + '/' + (i + 1);
+			String unique = names.contains(name) ? name + '/' + (i + 1) : name;
+			names.add(unique);
 			walls.add(new WallAssembly(wall, unique, layout, reasons).wall(layout.walls().get(i)));
 		}
 		return walls;

@@ -39,17 +39,17 @@ public record RoomSite(EffectiveBrief brief, WallPattern pattern, TrimHeights he
 		boolean combustible = Clearance.isCombustible(brief.material());
 		List<WallSite> walls = room.getWalls().stream().map(wall -> WallSite.of(wall, bands, railTop, combustible)).toList();
 		PracticeDefaults practice = new PracticeDefaults(brief.units());
-		List<Long> gaps = brief.gap().map(gap -> List.of(gap.units()))
+		List<Long> gaps = brief.gap().map(gap -> List.of(Math.max(0, gap.units())))
 				.orElseGet(() -> range(practice.usualGapLeast(), practice.usualGapMost(), practice.gapStep()));
 		List<Long> wide = brief.gap().isPresent() ? List.of()
 				: range(practice.wideGapLeast(), practice.wideGapMost(), practice.gapStep());
 		RoomTask task = new RoomTask(walls.stream().map(WallSite::task).toList(), limits(brief, practice),
-				brief.fixedGapY() == null ? -1 : brief.fixedGapY().units(), practice.gap().units(), gaps, wide);
+				brief.fixedGapY() == null ? -1 : Math.max(0, brief.fixedGapY().units()), practice.gap().units(), gaps, wide);
 		return new RoomSite(brief, pattern, heights, walls, task);
 	}
 
 	private static Limits limits(EffectiveBrief brief, PracticeDefaults practice) {
-		long face = brief.frame().face().units();
+		long face = Math.max(0, brief.frame().face().units());
 		return new Limits(face, Math.max(practice.leastFrame().units(), FACES_IN_LEAST_WIDTH * face),
 				brief.longestStock().map(Length::units).orElse(Limits.UNLIMITED), units(brief.widthMin()), units(brief.widthMax()));
 	}

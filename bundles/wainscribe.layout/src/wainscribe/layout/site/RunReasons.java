@@ -6,6 +6,7 @@ import java.util.List;
 
 import org.eclipse.osgi.util.NLS;
 
+import wainscribe.layout.solver.BarredCounts;
 import wainscribe.layout.solver.Bay;
 import wainscribe.layout.solver.Expectation;
 import wainscribe.layout.solver.Island;
@@ -17,9 +18,16 @@ final class RunReasons {
 
 	private final RoomTask task;
 	private final Layout layout;
+	private final List<Long> gaps;
 	private final Wording wording;
 
-	RunReasons(RoomTask task, Layout layout, Wording wording) {
+	/**
+	 * Creates the reasons of a layout.
+	 *
+	 * @param gaps the gaps it was chosen from
+	 */
+	RunReasons(RoomTask task, Layout layout, List<Long> gaps, Wording wording) {
+		this.gaps = gaps;
 		this.task = task;
 		this.layout = layout;
 		this.wording = wording;
@@ -29,10 +37,16 @@ final class RunReasons {
 		List<String> sentences = new ArrayList<>();
 		if (run.rightSplit() >= 0) {
 			sentences.add(NLS.bind(Messages.RunReasons_Split, wording.thing(site.elements().get(run.rightSplit()))));
+			String barred = barred(site, filled, run);
+			if (!barred.isEmpty()) {
+				sentences.add(barred);
+			}
 		}
 		if (run.anchor()) {
 			return String.join(" ", sentences); //$NON-NLS-1$
 		}
+		filled.lost().stream().filter(lost -> lost.x0() >= run.x0() && lost.x0() < run.x1())
+				.forEach(lost -> sentences.add(lost(site, filled, lost)));
 		if (!run.frameable()) {
 			sentences.add(NLS.bind(Messages.RunReasons_TooShort, wording.length(run.x1() - run.x0()),
 					wording.length(task.limits().least() + 2 * layout.gap())));
@@ -43,6 +57,30 @@ final class RunReasons {
 			}
 		}
 		return String.join(" ", sentences); //$NON-NLS-1$
+	}
+
+	/** Returns what would bar frames in the run if it had not been parted; said once, at its first part. */
+	private String barred(WallSite site, Layout.Filled filled, Layout.Run run) {
+		if (run.leftSplit() >= 0) {
+			return ""; //$NON-NLS-1$
+		}
+		List<Layout.Run> runs = filled.runs();
+		int last = runs.indexOf(run);
+		while (last + 1 < runs.size() && runs.get(last).rightSplit() >= 0) {
+			last++;
+		}
+		BarredCounts barred = new BarredCounts(task, site.task(), filled.band(), gaps, run.x0(), runs.get(last).x1());
+		return new BarredWording(wording, gaps).sentence(site.elements(), barred);
+	}
+
+	private String lost(WallSite site, Layout.Filled filled, Layout.Lost lost) {
+		if (lost.legal()) {
+			return Messages.RunReasons_AnchorLost;
+		}
+		Expectation expectation = new Expectation(task, site.task(), filled.band(), layout);
+		List<Island> barring = expectation.barring(lost.x0() - layout.gap(), lost.x1() + layout.gap(), 1);
+		return barring.isEmpty() ? Messages.RunReasons_AnchorStock
+				: NLS.bind(Messages.RunReasons_AnchorBarred, things(site, barring));
 	}
 
 	private String count(WallSite site, Layout.Filled filled, Layout.Run run) {

@@ -17,6 +17,7 @@ import wainscribe.layout.solver.Bay;
 import wainscribe.layout.solver.Layout;
 import wainscribe.layout.solver.Quad;
 import wainscribe.model.length.Length;
+import wainscribe.model.outline.WallShape;
 
 /**
  * Writes a solved wall as runs and frames with names.
@@ -49,9 +50,7 @@ final class WallAssembly {
 			if (!filled.band().placed().isEmpty()) {
 				runs.add(placed(tier, filled.band()));
 			}
-			for (Layout.Run run : filled.runs()) {
-				runs.add(run(tier, filled, run));
-			}
+			addRuns(runs, tier, filled);
 			for (Bay bay : filled.bays()) {
 				(bay.over() ? over : under).add(bay(bay));
 			}
@@ -59,6 +58,19 @@ final class WallAssembly {
 		runs.addAll(numbered(under));
 		runs.addAll(numbered(over));
 		return new WallLayout(site.wall(), runs);
+	}
+
+	private void addRuns(List<RunLayout> runs, Tier tier, Layout.Filled filled) {
+		Band band = filled.band();
+		long end = WallShape.of(site.wall()).length().units();
+		boolean cut = !band.isLevel() && band.x0() < band.x1() && band.placed().isEmpty();
+		if (cut && band.x0() > 0) {
+			runs.add(stretch(tier, band, 0, band.x0(), List.of(), Messages.RunReasons_SlopeTooLow));
+		}
+		filled.runs().forEach(run -> runs.add(run(tier, filled, run)));
+		if (cut && band.x1() < end) {
+			runs.add(stretch(tier, band, band.x1(), end, List.of(), Messages.RunReasons_SlopeTooLow));
+		}
 	}
 
 	private RunLayout run(Tier tier, Layout.Filled filled, Layout.Run run) {

@@ -116,12 +116,13 @@ record WallSite(Wall wall, WallTask task, List<Tier> tiers, List<Placed> element
 
 		/** A placed frame belongs to the tier in which its centre lies, and follows that tier's slopes. */
 		void place(PlacedFrame frame, List<Band> bands, List<List<Quad>> placed, List<Quad> extra) {
+			if (frame.getWidth() == null || frame.getWidth().signum() <= 0 || frame.getHeight() == null
+					|| frame.getHeight().signum() <= 0) {
+				return;
+			}
 			Outline outline = Outlines.of(frame);
 			long x = outline.x0().units();
 			long width = outline.width().units();
-			if (width <= 0 || outline.height().signum() <= 0) {
-				return;
-			}
 			long y = outline.y0().units() + floor.at(x);
 			long height = outline.height().units();
 			long centre = y + height / 2;

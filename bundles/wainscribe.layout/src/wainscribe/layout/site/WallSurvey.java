@@ -47,6 +47,10 @@ final class WallSurvey {
 	}
 
 	private void add(Opening opening) {
+		if (!isReadable(opening) || isNegative(opening.getCasing()) || isNegative(opening.getReveal())
+				|| isNegative(opening.getApron())) {
+			return;
+		}
 		Barrier.Kind kind = opening.getKind() == OpeningKind.WINDOW ? Barrier.Kind.WINDOW : Barrier.Kind.DOOR;
 		barriers.add(new Barrier(box(Outlines.cased(opening)), 0, 0, 0, kind, number(opening)));
 	}
@@ -58,13 +62,25 @@ final class WallSurvey {
 	private void add(Fixture fixture) {
 		ThingRole role = ThingRole.of(fixture);
 		add(fixture, role);
-		if (combustible && role == ThingRole.BLOCKER) {
+		if (combustible && role == ThingRole.BLOCKER && isReadable(fixture)) {
 			addHeat(fixture, elements.size() - 1);
 		}
 	}
 
+	/** A size below zero is a slip of the pen that the survey's checks report; here it must not stop the rest. */
+	private static boolean isReadable(Placed placed) {
+		return !isNegative(placed.getWidth()) && !isNegative(placed.getHeight());
+	}
+
+	private static boolean isNegative(Length length) {
+		return length != null && length.signum() < 0;
+	}
+
 	private void add(Placed placed, ThingRole role) {
 		int number = number(placed);
+		if (!isReadable(placed)) {
+			return;
+		}
 		if (role == ThingRole.BLOCKER) {
 			barriers.add(new Barrier(box(Outlines.of(placed)), 0, 0, 0, Barrier.Kind.FIXTURE, number));
 		} else if (role.isIsland()) {
@@ -80,7 +96,8 @@ final class WallSurvey {
 		} else if (fixture.getType() == FixtureType.RANGE || fixture.getType() == FixtureType.COOKTOP) {
 			barriers.add(new Barrier(box(outline), 0, 0, Clearance.ABOVE_RANGE, Barrier.Kind.FIXTURE, number));
 		} else if (fixture.getType() == FixtureType.FIREPLACE && fixture.getOpeningWidth() != null
-				&& fixture.getOpeningHeight() != null) {
+				&& fixture.getOpeningHeight() != null && !isNegative(fixture.getOpeningWidth())
+				&& !isNegative(fixture.getOpeningHeight())) {
 			Length x = fixture.getOpeningX() == null
 					? outline.x0().plus(outline.width().minus(fixture.getOpeningWidth()).dividedBy(2)) : fixture.getOpeningX();
 			Outline fire = Outline.ofSize(x, outline.y0(), fixture.getOpeningWidth(), fixture.getOpeningHeight());

@@ -17,9 +17,9 @@ final class BandView {
 	private final FrameFit fit;
 	private final List<Cut> cuts;
 	private final List<Bay> bays;
-	private final int lostAnchors;
+	private final List<Cut> lostAnchors;
 
-	private BandView(Band band, FrameFit fit, List<Cut> cuts, List<Bay> bays, int lostAnchors) {
+	private BandView(Band band, FrameFit fit, List<Cut> cuts, List<Bay> bays, List<Cut> lostAnchors) {
 		this.band = band;
 		this.fit = fit;
 		this.cuts = cuts;
@@ -37,13 +37,13 @@ final class BandView {
 		FrameFit fit = new FrameFit(room.limits(), wall.islands(), band.bottom(), band.top(), gap, gapY);
 		Band seen = framedPart(band, room.limits().least(), gapY);
 		if (!band.placed().isEmpty() || seen.x0() >= seen.x1()) {
-			return new BandView(seen, fit, List.of(), List.of(), 0);
+			return new BandView(seen, fit, List.of(), List.of(), List.of());
 		}
 		List<Cut> cuts = new ArrayList<>(blocked(wall, seen, gap, gapY));
 		List<Cut> anchors = seen.underWindows() ? new Anchors(room.limits(), fit, gap).find(wall, seen, cuts) : List.of();
 		List<Cut> splits = withSplits ? splits(wall, seen, cuts) : List.of();
 		List<Bay> bays = new Bays(room.limits(), wall, gap, gapY).find(seen);
-		int lost = (int) anchors.stream().filter(anchor -> anchor.near() == FrameFit.ILLEGAL).count();
+		List<Cut> lost = anchors.stream().filter(anchor -> anchor.near() == FrameFit.ILLEGAL).toList();
 		anchors.stream().filter(anchor -> anchor.near() != FrameFit.ILLEGAL).forEach(cuts::add);
 		cuts.addAll(splits);
 		cuts.sort(Comparator.comparingLong(Cut::x0).thenComparingLong(Cut::x1).thenComparing(Cut::kind)
@@ -107,16 +107,29 @@ final class BandView {
 			long lower = Math.min(band.bottom().at(box.x0()), band.bottom().at(box.x1()));
 			long upper = Math.max(band.top().at(box.x0()), band.top().at(box.x1()));
 			if (box.y0() < upper && box.y1() > lower) {
-				for (int i = 0; i + 1 < blocked.size(); i++) {
-					long from = Math.max(box.x0(), blocked.get(i).x1());
-					long to = Math.min(box.x1(), blocked.get(i + 1).x0());
-					if (from < to || from == to && box.x0() == box.x1()) {
-						splits.add(new Cut(from, to, Cut.Kind.SPLIT, island.element(), 0));
-					}
-				}
+				addSplits(splits, island, blocked);
 			}
 		}
 		return splits;
+	}
+
+	/** An island that sticks out on both sides of a blocked part is one cut with it; else only what lies in runs counts. */
+	private static void addSplits(List<Cut> splits, Island island, List<Cut> blocked) {
+		Box box = island.outline();
+		List<Cut> met = blocked.subList(1, blocked.size() - 1).stream()
+				.filter(cut -> cut.x0() <= box.x1() && cut.x1() >= box.x0()).toList();
+		if (met.stream().anyMatch(cut -> box.x0() < cut.x0() && cut.x1() < box.x1())) {
+			splits.add(new Cut(Math.min(box.x0(), met.get(0).x0()), Math.max(box.x1(), met.get(met.size() - 1).x1()),
+					Cut.Kind.SPLIT, island.element(), 0));
+			return;
+		}
+		for (int i = 0; i + 1 < blocked.size(); i++) {
+			long from = Math.max(box.x0(), blocked.get(i).x1());
+			long to = Math.min(box.x1(), blocked.get(i + 1).x0());
+			if (from < to || from == to && box.x0() == box.x1()) {
+				splits.add(new Cut(from, to, Cut.Kind.SPLIT, island.element(), 0));
+			}
+		}
 	}
 
 	Band band() {
@@ -136,8 +149,8 @@ final class BandView {
 		return bays;
 	}
 
-	/** Returns how many anchors cannot be, whatever is chosen. */
-	int lostAnchors() {
+	/** Returns the anchors that cannot be, whatever is chosen. */
+	List<Cut> lostAnchors() {
 		return lostAnchors;
 	}
 }

@@ -20,8 +20,19 @@ public record Layout(long gap, long gapY, long window, Score score, List<List<Fi
 	 * @param band    the part of the tier that is framed
 	 * @param runs    the runs from left to right, anchors among them
 	 * @param bays    the bays, also those given up
+	 * @param lost    window anchors given up
 	 */
-	public record Filled(Band band, List<Run> runs, List<Bay> bays) {
+	public record Filled(Band band, List<Run> runs, List<Bay> bays, List<Lost> lost) {
+	}
+
+	/**
+	 * A window anchor that was given up.
+	 *
+	 * @param x0    left end of the cased width
+	 * @param x1    right end
+	 * @param legal whether it could have been, at the price of something that counts more
+	 */
+	public record Lost(long x0, long x1, boolean legal) {
 	}
 
 	/**

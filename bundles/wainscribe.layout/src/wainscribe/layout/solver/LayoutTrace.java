@@ -30,11 +30,23 @@ final class LayoutTrace {
 			List<Layout.Filled> tiers = new ArrayList<>();
 			for (int b = 0; b < runs.get(wall).size(); b++) {
 				BandView band = view.bands(wall).get(b);
-				tiers.add(new Layout.Filled(band.band(), List.copyOf(runs.get(wall).get(b)), band.bays()));
+				List<Layout.Run> filled = List.copyOf(runs.get(wall).get(b));
+				tiers.add(new Layout.Filled(band.band(), filled, band.bays(), lost(band, filled)));
 			}
 			walls.add(tiers);
 		}
 		return new Layout(view.gap(), task.vertical(view.gap()), found.window(), found.score(), walls);
+	}
+
+	private static List<Layout.Lost> lost(BandView band, List<Layout.Run> runs) {
+		List<Layout.Lost> lost = new ArrayList<>();
+		band.lostAnchors().forEach(cut -> lost.add(new Layout.Lost(cut.x0(), cut.x1(), false)));
+		for (Cut cut : band.cuts()) {
+			if (cut.isAnchor() && runs.stream().noneMatch(run -> run.anchor() && run.x0() == cut.x0())) {
+				lost.add(new Layout.Lost(cut.x0(), cut.x1(), true));
+			}
+		}
+		return lost;
 	}
 
 	private static void trace(RoomView view, RoomView.Part part, List<FrameTable.Taken> way, List<List<Layout.Run>> tiers) {

@@ -55,7 +55,7 @@ final class RoomView {
 	}
 
 	private static long fixedRank(BandView view) {
-		long rank = view.lostAnchors() * Rank.ANCHOR;
+		long rank = view.lostAnchors().size() * Rank.ANCHOR;
 		for (Bay bay : view.bays()) {
 			rank += bay.legal() ? bay.near() * Rank.NEAR : Rank.ANCHOR;
 		}

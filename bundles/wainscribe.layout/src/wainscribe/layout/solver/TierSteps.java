@@ -78,17 +78,22 @@ final class TierSteps {
 		int skipped = 0;
 		for (int i = index + 1; i < cuts.size(); i++) {
 			Cut to = cuts.get(i);
-			if (isNext(from, to)) {
+			if (isNext(from, to) && !isCovered(to, i, from)) {
 				long end = Math.max(from.x1(), to.x0());
 				long rank = skipped * Rank.ANCHOR + (to.isSplit() ? Rank.SPLIT : 0) + to.near() * Rank.NEAR;
 				found.add(new Step(i, end, rank, to.isAnchor() ? 1 : 0, runs.of(from.x1(), end)));
 			}
-			if (to.isBlocked()) {
+			if (to.isBlocked() && !isCovered(to, i, from)) {
 				break;
 			}
 			skipped += to.isAnchor() ? 1 : 0;
 		}
 		return found;
+	}
+
+	/** A split may stick out on both sides of a blocked part, which then is no cut of its own. */
+	private boolean isCovered(Cut blocked, int index, Cut from) {
+		return from.isSplit() && blocked.isBlocked() && index < last() && blocked.x1() <= from.x1();
 	}
 
 	private boolean isNext(Cut from, Cut to) {
