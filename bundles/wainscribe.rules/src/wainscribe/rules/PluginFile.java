@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Properties;
 
 import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 
@@ -19,6 +20,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
 
 /** Reads the rule contributions of one bundle from its files. */
 final class PluginFile {
@@ -49,7 +51,9 @@ final class PluginFile {
 			DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
 			factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
 			factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true); //$NON-NLS-1$
-			return factory.newDocumentBuilder().parse(in);
+			DocumentBuilder builder = factory.newDocumentBuilder();
+			builder.setErrorHandler(new DefaultHandler());
+			return builder.parse(in);
 		} catch (ParserConfigurationException | SAXException failure) {
 			throw new IOException(file + ": " + failure.getMessage(), failure); //$NON-NLS-1$
 		}

@@ -4,7 +4,6 @@ package wainscribe.rules.paint;
 import java.util.Optional;
 
 import wainscribe.model.Finish;
-import wainscribe.model.GlossLevel;
 import wainscribe.model.Paint;
 import wainscribe.model.Primer;
 import wainscribe.rules.RuleCheck;
