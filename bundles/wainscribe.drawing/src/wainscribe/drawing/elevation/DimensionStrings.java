@@ -11,6 +11,7 @@ import wainscribe.drawing.Subject;
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RoomDesign;
 import wainscribe.model.Opening;
+import wainscribe.model.TrimType;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
@@ -93,7 +94,7 @@ final class DimensionStrings {
 		marks.add(new Mark(Length.ZERO, Subject.of(Subject.Kind.WALL)));
 		marks.add(new Mark(shape.ceilingLeft(), Subject.of(Subject.Kind.WALL)));
 		if (!"none".equals(design.layout().pattern())) {
-			marks.add(new Mark(design.brief().base(), Subject.of(Subject.Kind.BASE)));
+			marks.add(baseTop());
 			design.layout().rail().ifPresent(rail -> {
 				marks.add(new Mark(rail.bottom(), Subject.of(Subject.Kind.RAIL)));
 				marks.add(new Mark(rail.top(), Subject.of(Subject.Kind.RAIL)));
@@ -106,11 +107,19 @@ final class DimensionStrings {
 		return ordered(marks);
 	}
 
+	/** A base that stays counts, else the new one. */
+	private Mark baseTop() {
+		return wall.getTrims().stream().filter(trim -> trim.getType() == TrimType.BASE && TreatmentSketch.stays(trim))
+				.filter(trim -> trim.getHeight() != null).findFirst()
+				.map(trim -> new Mark(Outlines.of(trim).y1(), Subject.element(trim.getId())))
+				.orElseGet(() -> new Mark(design.brief().base(), Subject.of(Subject.Kind.BASE)));
+	}
+
 	private List<Mark> openingHeights() {
 		List<Mark> marks = new ArrayList<>();
 		marks.add(new Mark(shape.floorRight(), Subject.of(Subject.Kind.WALL)));
 		for (Opening opening : wall.getOpenings()) {
-			Outline outline = Outlines.of(opening);
+			Outline outline = Sketches.onWall(Outlines.of(opening), opening);
 			marks.add(new Mark(outline.y0(), Subject.element(opening.getId())));
 			marks.add(new Mark(outline.y1(), Subject.element(opening.getId())));
 		}

@@ -58,7 +58,7 @@ public final class ElevationDrawing {
 				design.layout().rail().map(RailBand::top).map(Length::approximateMillimetres).orElse(0.0));
 		new TreatmentSketch(sheet, lines, catalogue, design).draw(wall);
 		wall.getOpenings().forEach(new OpeningSketch(sheet)::draw);
-		wall.getFixtures().forEach(new FixtureSketch(sheet)::draw);
+		wall.getFixtures().forEach(new FixtureSketch(sheet, lines)::draw);
 		wall.getBoxes().forEach(new BoxSketch(sheet)::draw);
 		wall.getServices().forEach(new ServiceSketch(sheet, lines)::draw);
 		if (options.layers().contains(LayerName.DIMENSION)) {

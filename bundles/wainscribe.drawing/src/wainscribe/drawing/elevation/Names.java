@@ -41,14 +41,14 @@ final class Names {
 
 	void draw(RoomDesign design, Wall surveyed, String title) {
 		sheet.add(LayerName.TEXT, sheet.label(Subject.of(Subject.Kind.WALL), Role.TITLE, title,
-				new Point(0, wall.y1() + sheet.paper(ABOVE_WALL)), TITLE_SIZE, Label.Anchor.START, false));
+				new Point(0, sheet.extent(wall).y1() + sheet.paper(ABOVE_WALL)), TITLE_SIZE, Label.Anchor.START, false));
 		surveyed.getBoxes().forEach(box -> taken.add(Sketches.bounds(box)));
 		surveyed.getFixtures().forEach(fixture -> name(fixture));
 		surveyed.getOpenings().forEach(opening -> name(opening));
 		surveyed.getFixtures().forEach(fixture -> taken.add(Sketches.bounds(fixture)));
 		surveyed.getOpenings().forEach(opening -> taken.add(Sketches.bounds(opening)));
 		double face = design.layout().profile().face().approximateMillimetres();
-		design.layout().of(surveyed).ifPresent(layout -> layout.frames().forEach(frame -> name(frame, face)));
+		design.layout().of(surveyed).ifPresent(layout -> layout.frames().forEach(frame -> name(frame, shortName(frame, surveyed), face)));
 	}
 
 	private void name(Placed placed) {
@@ -59,7 +59,14 @@ final class Names {
 		return element.getName() == null ? "" : element.getName().strip();
 	}
 
-	private void name(FrameOutline frame, double face) {
+	/** On its own wall a frame needs no wall's name before its number. */
+	private static String shortName(FrameOutline frame, Wall surveyed) {
+		String prefix = textOf(surveyed) + '-';
+		return frame.id().startsWith(prefix) && frame.id().length() > prefix.length() ? frame.id().substring(prefix.length())
+				: frame.id();
+	}
+
+	private void name(FrameOutline frame, String name, double face) {
 		Quad inner = Quad.of(frame).inset(face);
 		double bottom = Math.max(inner.corner(0).y(), inner.corner(1).y());
 		double top = Math.min(inner.corner(2).y(), inner.corner(3).y());
@@ -71,8 +78,8 @@ final class Names {
 		String size = Mark.text(frame.width(), sheet.options().unit()) + " \u00d7 "
 				+ Mark.text(frame.height(), sheet.options().unit());
 		Bounds field = new Bounds(left, bottom, right, top);
-		if (!write(Subject.frame(frame.id()), field, List.of(frame.id(), size))) {
-			write(Subject.frame(frame.id()), field, List.of(frame.id()));
+		if (!write(Subject.frame(frame.id()), field, List.of(name, size))) {
+			write(Subject.frame(frame.id()), field, List.of(name));
 		}
 	}
 

@@ -52,6 +52,10 @@ final class WallLines {
 		return length == 0 ? ceilingLeft : ceilingLeft + (ceilingRight - ceilingLeft) * x / length;
 	}
 
+	boolean isFloorSloped() {
+		return floorRight != 0;
+	}
+
 	Bounds bounds() {
 		return new Bounds(0, Math.min(0, floorRight), length,
 				Math.max(Math.max(ceilingLeft, ceilingRight), Math.max(0, floorRight)));
@@ -94,8 +98,9 @@ final class WallLines {
 	}
 
 	private Stream<Outline> stops() {
-		return Stream.concat(wall.getOpenings().stream().map(Outlines::cased),
-				wall.getFixtures().stream().filter(WallLines::stops).map(Outlines::of));
+		return Stream.concat(wall.getOpenings().stream().map(opening -> Sketches.onWall(Outlines.cased(opening), opening)),
+				wall.getFixtures().stream().filter(WallLines::stops)
+						.map(fixture -> Sketches.onWall(Outlines.of(fixture), fixture)));
 	}
 
 	private static boolean stops(Fixture fixture) {

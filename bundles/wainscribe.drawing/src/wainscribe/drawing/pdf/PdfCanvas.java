@@ -25,7 +25,7 @@ public final class PdfCanvas implements Closeable {
 	/** Points of 1/72 in (ISO 32000-1, 8.3.2.3) in a millimetre. */
 	public static final double POINTS = 72 / 25.4;
 
-	private static final double BOLD_STROKE = 0.035;
+	private static final double BOLD_STROKE = 0.024;
 	private static final double QUARTER = Math.PI / 2;
 
 	private final PDPageContentStream stream;

@@ -22,9 +22,10 @@ public final class PdfTypeface {
 
 	private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf"; //$NON-NLS-1$
 	private static final int[] MARKS = { DrawingText.REPLACEMENT, 0x25A1, '?' };
-	private static final double THOUSAND = 1000;
 
 	private final PDType0Font font;
+	private final TrueTypeFont face;
+	private final int unitsPerSize;
 	private final CmapLookup glyphs;
 	private final int mark;
 
@@ -39,11 +40,12 @@ public final class PdfTypeface {
 			if (stream == null) {
 				throw new IOException("PDFBox comes without its face: " + RESOURCE); //$NON-NLS-1$
 			}
-			TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(stream));
+			face = new TTFParser().parse(new RandomAccessReadBuffer(stream));
 			document.registerTrueTypeFontForClosing(face);
 			glyphs = face.getUnicodeCmapLookup();
 			font = PDType0Font.load(document, face, true);
 		}
+		unitsPerSize = face.getUnitsPerEm();
 		mark = mark(glyphs);
 	}
 
@@ -88,6 +90,10 @@ public final class PdfTypeface {
 	 * @throws IOException if the face cannot be read
 	 */
 	public double width(String text, double size) throws IOException {
-		return font.getStringWidth(shown(text)) * size / THOUSAND;
+		long units = 0;
+		for (int character : shown(text).codePoints().toArray()) {
+			units += face.getAdvanceWidth(glyphs.getGlyphId(character));
+		}
+		return units * size / unitsPerSize;
 	}
 }
