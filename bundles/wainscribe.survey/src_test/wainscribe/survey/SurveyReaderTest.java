@@ -224,4 +224,20 @@ class SurveyReaderTest {
 		assertFalse(survey.problems().getFirst().isError());
 		assertEquals(1, SurveyReport.of(survey).rooms().getFirst().doubtful().size());
 	}
+
+	@Test
+	void aFinishWithoutARoomIsInEveryRoom() throws IOException {
+		Survey survey = Surveys.read(Surveys.HALL + "room,Den,,,,,,96,,,\nwall,Den,A,,,,120,,,,\nfinish,,,distemper,,,,,,,gloss=G1;odd=yes\n");
+		assertEquals(List.of("distemper", "distemper"), survey.rooms().stream().map(room -> room.getFinishes().getFirst().getName()).toList());
+		assertEquals(2, survey.problems().size());
+	}
+
+	@Test
+	void manyRowsAreReadInNoTimeAndFarTooManyRefused() throws IOException {
+		String window = "window,Hall,A,,10,30,1,1,,,\n";
+		Survey many = Surveys.read(Surveys.HALL + window.repeat(19_995));
+		assertEquals(19_994, many.problems().size());
+		Survey tooMany = Surveys.read(Surveys.HALL + window.repeat(20_000));
+		assertEquals("survey.csv, row 20003, column 1: \"window\": expected at most 20000 rows", tooMany.firstError().orElseThrow().inFile("survey.csv"));
+	}
 }

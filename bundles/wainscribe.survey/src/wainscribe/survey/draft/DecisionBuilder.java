@@ -76,7 +76,18 @@ final class DecisionBuilder {
 		others.add(paint);
 	}
 
+	/** Without a room it is on that surface in every room. */
 	private void takeFinish(SurveyRow row, RowForm form, Room room) {
+		if (room != null) {
+			takeFinishOf(row, form, room);
+		} else if (draft.rooms().isEmpty()) {
+			draft.refuse(row, SurveyColumn.ROOM, "expected a room of this survey, which has none"); //$NON-NLS-1$
+		} else {
+			draft.rooms().values().forEach(each -> takeFinishOf(row, form, each));
+		}
+	}
+
+	private void takeFinishOf(SurveyRow row, RowForm form, Room room) {
 		Finish finish = WainscribeFactory.eINSTANCE.createFinish();
 		DraftBuilder.name(finish, row.cell(SurveyColumn.NAME));
 		filler.fill(finish, row, form, room);

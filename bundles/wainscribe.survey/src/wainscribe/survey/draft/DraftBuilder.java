@@ -25,6 +25,7 @@ import wainscribe.survey.form.RowKind;
 final class DraftBuilder {
 
 	private static final int LONGEST_NAME = 200;
+	private static final int MOST_WALLS = 500;
 
 	private final SurveyDraft draft;
 	private final RowFiller filler;
@@ -123,6 +124,10 @@ final class DraftBuilder {
 		Optional<Wall> first = room.getWalls().stream().filter(wall -> name.equals(wall.getName())).findFirst();
 		if (first.isPresent()) {
 			draft.refuse(row, SurveyColumn.WALL, "expected each wall of a room once; the first is row " + draft.rowOf(first.get()).row()); //$NON-NLS-1$
+			return;
+		}
+		if (room.getWalls().size() == MOST_WALLS) {
+			draft.refuse(row, SurveyColumn.WALL, "expected at most " + MOST_WALLS + " walls in a room"); //$NON-NLS-1$ //$NON-NLS-2$
 			return;
 		}
 		Wall wall = WainscribeFactory.eINSTANCE.createWall();

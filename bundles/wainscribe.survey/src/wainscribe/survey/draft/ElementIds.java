@@ -2,9 +2,11 @@
 package wainscribe.survey.draft;
 
 import java.text.Normalizer;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -23,6 +25,7 @@ public final class ElementIds {
 	private static final int LONGEST = 40;
 
 	private final Set<String> taken = new HashSet<>();
+	private final Map<String, Integer> numbers = new HashMap<>();
 
 	private ElementIds() {
 	}
@@ -70,8 +73,8 @@ public final class ElementIds {
 		String wished = slug(kind(element)) + (element.eContainer() instanceof Wall wall ? part(wall.getName()) : "") //$NON-NLS-1$
 				+ part(element.getName());
 		String id = wished;
-		for (int number = 2; !taken.add(id); number++) {
-			id = wished + '-' + number;
+		while (!taken.add(id)) {
+			id = wished + '-' + numbers.merge(wished, 2, (number, first) -> number + 1);
 		}
 		element.setId(id);
 	}

@@ -3,6 +3,7 @@ package wainscribe.survey.draft;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,6 +33,7 @@ final class SurveyDraft {
 	private final Map<EObject, SurveyRow> origins = new IdentityHashMap<>();
 	private final Map<SurveyRow, Boolean> refused = new IdentityHashMap<>();
 	private final List<SurveyProblem> problems;
+	private final Set<SurveyProblem> seen = new HashSet<>();
 	private final LengthUnit units;
 	private final Set<String> patterns;
 
@@ -89,9 +91,12 @@ final class SurveyDraft {
 		add(row, column, Severity.WARNING, QuotedText.of(row.cell(column)) + ": " + message); //$NON-NLS-1$
 	}
 
-	/** Records a problem. */
+	/** Records a problem, once: a row for the whole home is taken in for every room. */
 	void add(SurveyRow row, SurveyColumn column, Severity severity, String message) {
-		problems.add(new SurveyProblem(row.row(), column.title(), severity, message));
+		SurveyProblem problem = new SurveyProblem(row.row(), column.title(), severity, message);
+		if (seen.add(problem)) {
+			problems.add(problem);
+		}
 	}
 
 	/** Returns all problems in the order of the file. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.survey.draft;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import wainscribe.model.Opening;
 import wainscribe.model.Placed;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
+import wainscribe.model.outline.Outline;
 import wainscribe.model.outline.Outlines;
 import wainscribe.model.outline.WallShape;
 import wainscribe.survey.SurveyColumn;
@@ -94,12 +96,15 @@ final class WallCheck {
 		return placed instanceof ExistingTrim trim && Boolean.TRUE.equals(trim.getRaked());
 	}
 
+	/** Goes through the openings from left to right; each is told of once. */
 	private void checkOverlaps(List<Opening> openings) {
-		for (int i = 0; i < openings.size(); i++) {
-			for (int j = i + 1; j < openings.size(); j++) {
-				if (hasOutline(openings.get(i)) && hasOutline(openings.get(j))
-						&& Outlines.of(openings.get(i)).overlaps(Outlines.of(openings.get(j)))) {
-					refuseOverlap(openings.get(i), openings.get(j));
+		List<Opening> sorted = openings.stream().filter(WallCheck::hasOutline).sorted(Comparator.comparing(Opening::getX)).toList();
+		for (int i = 0; i < sorted.size(); i++) {
+			Outline outline = Outlines.of(sorted.get(i));
+			for (int j = i + 1; j < sorted.size() && sorted.get(j).getX().isLessThan(outline.x1()); j++) {
+				if (outline.overlaps(Outlines.of(sorted.get(j)))) {
+					refuseOverlap(sorted.get(i), sorted.get(j));
+					break;
 				}
 			}
 		}

@@ -25,7 +25,7 @@ final class DecisionForms {
 
 	static RowForm of(RowKind kind) {
 		return switch (kind) {
-			case FINISH -> form(MODEL.getFinish(), List.of(ROOM), List.of(WALL, NAME), List.of(),
+			case FINISH -> form(MODEL.getFinish(), List.of(), List.of(ROOM, WALL, NAME), List.of(),
 					new ZoneSurfaceField("surface", MODEL.getFinish_Zone(), List.of("walls", "trim", "ceiling", "floor")), //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$
 					word("gloss", MODEL.getFinish_Gloss()), word("binder", MODEL.getFinish_Binder()), //$NON-NLS-1$ //$NON-NLS-2$
 					word("substrate", MODEL.getFinish_Substrate()), word("sound", MODEL.getFinish_Sound()), //$NON-NLS-1$ //$NON-NLS-2$

@@ -30,6 +30,9 @@ public final class SurveyTable {
 	/** What XML cannot hold and no tape sheet needs; line breaks and tabs are text. */
 	private static final Pattern UNWRITABLE = Pattern.compile("[\\x00-\\x08\\x0b\\x0c\\x0e-\\x1f\\ufffe\\uffff]"); //$NON-NLS-1$
 
+	/** Far more than any home has, so that a wrong file never keeps anyone waiting. */
+	static final int MOST_ROWS = 20_000;
+
 	private final List<SurveyProblem> problems;
 	private final List<SurveyRow> rows = new ArrayList<>();
 	private HeaderRow header;
@@ -87,6 +90,8 @@ public final class SurveyTable {
 			return;
 		} else if (header == null) {
 			header = HeaderRow.of(row, found.getFields());
+		} else if (rows.size() == MOST_ROWS) {
+			throw new UnreadableException(row, 1, QuotedText.of(found.getField(0)) + ": expected at most " + MOST_ROWS + " rows"); //$NON-NLS-1$ //$NON-NLS-2$
 		} else {
 			takeCells(found.getFields(), row);
 		}
