@@ -27,6 +27,8 @@ public record Palette(Tone ground, Tone wall, Tone lower, Tone trim, Tone glint,
 	private static final double FINE = 0.15;
 	private static final double MEDIUM = 0.22;
 	private static final double BOLD = 0.45;
+	private static final double PAINTED_GLINT = 0.35;
+	private static final double PAINTED_SHADE = 0.8;
 
 	/** Returns the colours for paper. */
 	public static Palette paper() {
@@ -49,10 +51,21 @@ public record Palette(Tone ground, Tone wall, Tone lower, Tone trim, Tone glint,
 				Tone.of(0xb4b0a6), Tone.of(0x7fc3cf));
 	}
 
-	/** Returns these colours with walls and mouldings as they will be painted; null leaves a colour as it is. */
+	/**
+	 * Returns these colours with walls and mouldings as they will be painted; light and shade then stay near the paint.
+	 *
+	 * @param walls     above the rail, null as it is
+	 * @param below     below the rail, null as it is
+	 * @param mouldings null as they are
+	 */
 	public Palette painted(Tone walls, Tone below, Tone mouldings) {
-		return new Palette(ground, walls == null ? wall : walls, below == null ? lower : below,
-				mouldings == null ? trim : mouldings, glint, shade, thing, glass, ink, quiet, note, accent);
+		Tone above = walls == null ? wall : walls;
+		Tone under = below == null ? lower : below;
+		if (mouldings == null) {
+			return new Palette(ground, above, under, trim, glint, shade, thing, glass, ink, quiet, note, accent);
+		}
+		return new Palette(ground, above, under, mouldings, mouldings.mixed(glint, PAINTED_GLINT),
+				mouldings.mixed(ink, PAINTED_SHADE), thing, glass, ink, quiet, note, accent);
 	}
 
 	/** Returns the look of every role in these colours. */
@@ -82,12 +95,12 @@ public record Palette(Tone ground, Tone wall, Tone lower, Tone trim, Tone glint,
 		map.put(Role.RELIEF_DEEP, Style.filled(trim.mixed(shade, 0.4)));
 		map.put(Role.TRIM_EDGE, Style.stroked(ink, FINE));
 		map.put(Role.TRIM_ARRIS, Style.stroked(quiet, HAIR));
-		map.put(Role.TRIM_EXISTING, Style.outlined(trim.mixed(wall, 0.3), quiet, FINE));
+		map.put(Role.TRIM_EXISTING, Style.outlined(trim, quiet, FINE));
 		map.put(Role.FIELD, Style.filled(Tone.NONE));
 	}
 
 	private void openings(Map<Role, Style> map) {
-		map.put(Role.CASING, Style.outlined(trim.mixed(glint, 0.3), ink, FINE));
+		map.put(Role.CASING, Style.outlined(trim.mixed(glint, 0.2), ink, FINE));
 		map.put(Role.LEAF, Style.outlined(trim, ink, FINE));
 		map.put(Role.GLASS, Style.outlined(glass, ink, FINE));
 		map.put(Role.OPENING_LINE, Style.stroked(quiet, FINE));

@@ -41,7 +41,10 @@ final class Cover {
 		if (pack.findings().isEmpty()) {
 			flow.paragraph("Nothing is open: every check that was made is satisfied.", Ink.BODY, Ink.TEXT);
 		}
-		findings(pack.findings());
+		findings(pack.urgent());
+		if (!pack.advice().isEmpty()) {
+			flow.paragraph(pack.advice().size() + " pieces of advice stand with their rooms.", Ink.BODY, Ink.TEXT);
+		}
 		flow.space(6);
 		flow.heading("Before anyone starts", 5, Ink.TEXT);
 		for (Caution caution : pack.cautions()) {
@@ -71,7 +74,7 @@ final class Cover {
 	void findings(List<FindingView> findings) throws IOException {
 		for (FindingView finding : findings) {
 			flow.keep(4 * Ink.BODY * Ink.LEADING);
-			String head = finding.severity().toUpperCase(Locale.ROOT) + "   " + finding.where();
+			String head = finding.severity().toUpperCase(Locale.ROOT) + " \u00b7 " + finding.where();
 			flow.paragraph(head, Ink.SMALL, Ink.severity(finding.severity()), 0, flow.width(), true);
 			flow.paragraph(finding.message(), Ink.BODY, Ink.TEXT);
 			flow.paragraph("Source: " + finding.source(), Ink.SMALL, Ink.SOFT);

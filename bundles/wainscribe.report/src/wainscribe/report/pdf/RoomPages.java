@@ -88,7 +88,7 @@ final class RoomPages {
 			}
 		}
 		pieces(room, unit);
-		quantities(room.name() + ": quantities, bought for this room alone", room.quantities());
+		shopping(room);
 	}
 
 	private void setOut(ElevationView wall) throws IOException {
@@ -98,9 +98,9 @@ final class RoomPages {
 		flow.space(5);
 		flow.heading("Wall " + wall.name(), 4.6, Ink.TEXT);
 		new TablePrinter(flow, List.of(Column.left("Frame", 2), Column.right("Left", 2), Column.right("Right", 2),
-				Column.right("Bottom", 2), Column.right("Top", 2), Column.right("Width", 2), Column.right("Height", 2),
-				Column.right("Climb", 1.5))).print(wall.marks().stream().map(mark -> List.of(mark.frame(), mark.left(),
-						mark.right(), mark.bottom(), mark.top(), mark.width(), mark.height(), mark.slope())).toList());
+				Column.right("Bottom", 2.4), Column.right("Top", 2.4), Column.right("Cut width", 2),
+				Column.right("Gap left", 2))).print(wall.marks().stream().map(mark -> List.of(mark.frame(), mark.left(),
+						mark.right(), mark.bottom(), mark.top(), mark.cut(), mark.gap())).toList());
 	}
 
 	private void pieces(RoomView room, String unit) throws IOException {
@@ -111,11 +111,22 @@ final class RoomPages {
 		flow.heading(room.name() + ": pieces to cut", 6.5, Ink.TEXT);
 		flow.paragraph("Lengths in " + unit + " from long point to long point; angles are turned from a square cut.",
 				Ink.SMALL, Ink.SOFT);
-		new TablePrinter(flow, List.of(Column.left("Piece", 2), Column.left("Moulding", 2.6), Column.right("Length", 1.8),
-				Column.left("Left or lower end", 3), Column.left("Right or upper end", 3), Column.left("Where", 3.2)))
-						.print(room.pieces().stream().map(piece -> List.of(piece.label(), piece.profile(), piece.longPoint(),
-								piece.start(), piece.end(),
-								piece.notes().isEmpty() ? piece.where() : piece.where() + "; " + piece.notes())).toList());
+		new TablePrinter(flow, List.of(Column.right("Count", 1), Column.right("Length", 1.6), Column.left("Moulding", 2.4),
+				Column.left("Left or lower end", 2.6), Column.left("Right or upper end", 2.6), Column.left("Pieces", 4)))
+						.print(room.pieces().stream().map(piece -> List.of(String.valueOf(piece.count()), piece.longPoint(),
+								piece.profile(), piece.start(), piece.end(),
+								piece.notes().isEmpty() ? piece.labels() : piece.labels() + ". " + piece.notes())).toList());
+	}
+
+	/** Prints what the room takes bought for itself; the formulas stand with the list of all rooms. */
+	private void shopping(RoomView room) throws IOException {
+		if (!room.quantities().isEmpty()) {
+			flow.newPage();
+			flow.heading(room.name() + ": quantities, bought for this room alone", 6.5, Ink.TEXT);
+			new TablePrinter(flow, List.of(Column.left("What", 5), Column.right("Needed", 2), Column.right("Buy", 2.4),
+					Column.right("Price", 1.9))).print(room.quantities().stream()
+							.map(row -> List.of(row.item(), row.need(), row.buy(), row.price())).toList());
+		}
 	}
 
 	/** Prints quantities with their formulas on a new page. */

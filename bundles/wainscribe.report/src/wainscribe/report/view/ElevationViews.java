@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.report.view;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -16,6 +15,10 @@ import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RoomDesign;
 import wainscribe.layout.RunLayout;
 import wainscribe.layout.WallLayout;
+import wainscribe.layout.setout.FrameMarks;
+import wainscribe.layout.setout.Mark;
+import wainscribe.layout.setout.RunMarks;
+import wainscribe.layout.setout.SetOut;
 import wainscribe.model.Wall;
 import wainscribe.report.files.ElevationPlan;
 
@@ -74,13 +77,20 @@ final class ElevationViews {
 	}
 
 	private static List<MarkRow> marks(RoomDesign design, Wall wall, Wording wording) {
-		List<MarkRow> rows = new ArrayList<>();
-		for (FrameOutline frame : frames(design, wall)) {
-			rows.add(new MarkRow(frame.id(), wording.mark(frame.x()), wording.mark(frame.right()), wording.mark(frame.y()),
-					wording.mark(frame.top()), wording.mark(frame.width()), wording.mark(frame.height()),
-					frame.isRaked() ? wording.mark(frame.rise()) : ""));
-		}
-		return rows;
+		return design.layout().of(wall).map(layout -> SetOut.of(layout, wording.unit())).stream()
+				.flatMap(setOut -> setOut.runs().stream())
+				.flatMap(run -> run.frames().stream().map(frame -> row(run, frame, wording))).toList();
+	}
+
+	private static MarkRow row(RunMarks run, FrameMarks frame, Wording wording) {
+		return new MarkRow(frame.id(), wording.mark(frame.left().onTape()), wording.mark(frame.right().onTape()),
+				both(frame.bottomLeft(), frame.bottomRight(), wording), both(frame.topLeft(), frame.topRight(), wording),
+				run.cutWidth().map(wording::mark).orElse("by hand"), run.gapLeft().map(wording::mark).orElse("by hand"));
+	}
+
+	private static String both(Mark left, Mark right, Wording wording) {
+		return left.equals(right) ? wording.mark(left.onTape())
+				: wording.mark(left.onTape()) + " / " + wording.mark(right.onTape());
 	}
 
 	private static List<String> reasons(RoomDesign design, Wall wall) {

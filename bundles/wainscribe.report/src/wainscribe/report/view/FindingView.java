@@ -4,6 +4,7 @@ package wainscribe.report.view;
 import java.util.StringJoiner;
 
 import wainscribe.rules.Finding;
+import wainscribe.rules.Severity;
 
 /**
  * An open finding as a client reads it.
@@ -14,6 +15,11 @@ import wainscribe.rules.Finding;
  * @param source   where the rule comes from
  */
 public record FindingView(String severity, String where, String message, String source) {
+
+	/** Tells whether the finding is a guideline only. */
+	public boolean isAdvice() {
+		return severity.equals(Severity.ADVICE.word());
+	}
 
 	static FindingView of(Finding finding) {
 		StringJoiner where = new StringJoiner(" \u203a ");

@@ -2,17 +2,16 @@
 package wainscribe.report.view;
 
 /**
- * Marks of one frame, all from the wall's datum: its left end and the finished floor there; each rounded once.
+ * Marks of one frame, all from the wall's datum: its left end and the finished floor there; each rounded once. On a slope
+ * heights are told at the left and at the right.
  *
  * @param frame  id of the frame
  * @param left   left edge
  * @param right  right edge
- * @param bottom lower edge at the left
- * @param top    upper edge at the left
- * @param width  outside width
- * @param height outside height at the left
- * @param slope  how far the lower edge climbs to the right; empty when level
+ * @param bottom lower edge
+ * @param top    upper edge
+ * @param cut    width to which all frames of the run are cut
+ * @param gap    gap that is left then
  */
-public record MarkRow(String frame, String left, String right, String bottom, String top, String width, String height,
-		String slope) {
+public record MarkRow(String frame, String left, String right, String bottom, String top, String cut, String gap) {
 }

@@ -30,4 +30,14 @@ public record PackView(String title, String unit, List<Fact> measured, List<Fact
 		shopping = List.copyOf(shopping);
 		totals = List.copyOf(totals);
 	}
+
+	/** Returns the findings that have to be mended or need a reason to stay. */
+	public List<FindingView> urgent() {
+		return findings.stream().filter(finding -> !finding.isAdvice()).toList();
+	}
+
+	/** Returns the findings that are guidelines. */
+	public List<FindingView> advice() {
+		return findings.stream().filter(FindingView::isAdvice).toList();
+	}
 }

@@ -49,7 +49,7 @@ public final class PackViews {
 		Home home = content.home();
 		LengthUnit unit = home.getUnits() == null ? LengthUnit.MILLIMETRE : home.getUnits();
 		Wording wording = new Wording(unit);
-		QuantityRows quantities = new QuantityRows(content.takeoff().currency());
+		QuantityRows quantities = new QuantityRows(content.takeoff().currency(), unit);
 		List<ElevationPlan> plans = ElevationPlan.of(content);
 		List<RoomView> rooms = new ArrayList<>();
 		for (RoomContent room : content.rooms()) {
@@ -80,7 +80,7 @@ public final class PackViews {
 		List<RoomTakeoff> takeoff = content.takeoff().rooms().stream().filter(one -> one.room().equals(room.name())).toList();
 		return new RoomView(id, room.name().isEmpty() ? "Room" : room.name(), facts.measured(room.design().room()),
 				facts.proposed(room.design().layout()), facts.open(room.design().layout()),
-				plans.stream().map(plan -> elevations.of(plan, colours, wording)).toList(), pieces.of(room.cutList()),
+				plans.stream().map(plan -> elevations.of(plan, colours, wording)).toList(), pieces.of(room.cutList()), room.cutList().pieces().size(),
 				pieces.removals(room.cutList()),
 				takeoff.stream().flatMap(one -> quantities.of(one.lines()).stream()).toList(),
 				takeoff.stream().map(one -> quantities.money(one.totals().gross())).findFirst().orElse(""), colours.views(),

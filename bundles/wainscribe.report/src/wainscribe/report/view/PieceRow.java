@@ -2,16 +2,15 @@
 package wainscribe.report.view;
 
 /**
- * One piece to cut.
+ * Pieces that are cut alike.
  *
- * @param label      name on the drawing
- * @param profile    what it is cut from
- * @param longPoint  length from long point to long point
- * @param start      left or lower end
- * @param end        right or upper end
- * @param where      where it goes
- * @param notes      what else to know
+ * @param count     how many
+ * @param longPoint length from long point to long point, rounded once
+ * @param profile   what they are cut from
+ * @param start     left or lower end
+ * @param end       right or upper end
+ * @param labels    their names, those of frames put together
+ * @param notes     what else to know
  */
-public record PieceRow(String label, String profile, String longPoint, String start, String end, String where,
-		String notes) {
+public record PieceRow(int count, String longPoint, String profile, String start, String end, String labels, String notes) {
 }

@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.report.view;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 
 import wainscribe.fabrication.CutList;
@@ -12,27 +17,41 @@ import wainscribe.fabrication.Removal;
 /** Makes the rows of pieces to cut. */
 record PieceRows(Wording wording, UnaryOperator<String> profileName) {
 
-	List<PieceRow> of(CutList list) {
-		return list.pieces().stream().map(this::row).toList();
+	/** What pieces must share to be cut alike. */
+	private record Cut(String profile, String length, String start, String end, String notes) {
 	}
 
-	private PieceRow row(Piece piece) {
-		return new PieceRow(piece.label(), profileName.apply(piece.profile()), wording.mark(piece.longPoint()),
-				end(piece.start()), end(piece.end()), piece.where(), String.join("; ", piece.notes()));
+	List<PieceRow> of(CutList list) {
+		Map<Cut, List<String>> alike = new LinkedHashMap<>();
+		for (Piece piece : list.pieces()) {
+			Cut cut = new Cut(profileName.apply(piece.profile()), wording.mark(piece.longPoint()), end(piece.start()),
+					end(piece.end()), String.join("; ", piece.notes()));
+			alike.computeIfAbsent(cut, key -> new ArrayList<>()).add(piece.label());
+		}
+		return alike.entrySet().stream().map(entry -> row(entry.getKey(), entry.getValue())).toList();
+	}
+
+	private static PieceRow row(Cut cut, List<String> labels) {
+		return new PieceRow(labels.size(), cut.length(), cut.profile(), cut.start(), cut.end(), PieceNames.together(labels), cut.notes());
 	}
 
 	private static String end(PieceEnd end) {
 		StringBuilder text = new StringBuilder(end.joint().word());
-		if (end.turn().signum() != 0) {
-			text.append(' ').append(Wording.number(end.turn())).append('\u00b0');
+		if (!degrees(end.turn()).equals("0")) {
+			text.append(' ').append(degrees(end.turn())).append('\u00b0');
 		}
-		if (end.tilt().signum() != 0) {
-			text.append(", tilt ").append(Wording.number(end.tilt())).append('\u00b0');
+		if (!degrees(end.tilt()).equals("0")) {
+			text.append(", tilt ").append(degrees(end.tilt())).append('\u00b0');
 		}
 		if (!end.longSide().word().isEmpty()) {
 			text.append(", long at ").append(end.longSide().word());
 		}
 		return text.toString();
+	}
+
+	/** Tenths of a degree are as fine as a saw is set. */
+	private static String degrees(BigDecimal angle) {
+		return Wording.number(angle.setScale(1, RoundingMode.HALF_UP));
 	}
 
 	List<String> removals(CutList list) {

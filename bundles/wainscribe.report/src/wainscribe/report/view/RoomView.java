@@ -12,7 +12,8 @@ import java.util.List;
  * @param proposed   what is proposed
  * @param open       stretches that stay plain against the wish
  * @param elevations its walls in walking order
- * @param pieces     pieces to cut
+ * @param pieces     pieces to cut, equal ones together
+ * @param pieceCount number of all pieces
  * @param removals   moulding that comes off first
  * @param quantities what it takes, bought for itself
  * @param total      sum of the priced quantities
@@ -20,7 +21,8 @@ import java.util.List;
  * @param findings   its open findings
  */
 public record RoomView(String id, String name, List<Fact> measured, List<Fact> proposed, List<String> open,
-		List<ElevationView> elevations, List<PieceRow> pieces, List<String> removals, List<QuantityRow> quantities,
+		List<ElevationView> elevations, List<PieceRow> pieces, int pieceCount,
+		List<String> removals, List<QuantityRow> quantities,
 		String total, List<PaintView> paints, List<FindingView> findings) {
 
 	/** Copies the lists. */
