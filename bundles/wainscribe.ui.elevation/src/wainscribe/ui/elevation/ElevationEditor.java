@@ -46,7 +46,6 @@ public final class ElevationEditor extends GraphicalEditor implements TableListe
 	private Letters letters;
 	private DrawingTable table;
 	private TableViewer viewer;
-	private boolean fitted;
 
 	@Override
 	public void init(IEditorSite site, IEditorInput input) throws PartInitException {
@@ -84,19 +83,16 @@ public final class ElevationEditor extends GraphicalEditor implements TableListe
 		TableLayout.apply(area, viewer, table, viewer.zoom());
 		table.addListener(this);
 		AppearanceWatch.follow(parent, getSite(), table::setAppearance);
-		area.addListener(SWT.Resize, event -> fitOnce(area));
+		area.addListener(SWT.Resize, event -> fit(area));
 	}
 
-	/** The walls are drawn as large as they can be seen whole, as soon as there is a size to fit them into. */
-	private void fitOnce(Composite area) {
-		if (!fitted && area.getClientArea().width > 0) {
-			fitted = true;
-			area.getDisplay().asyncExec(() -> {
-				if (!area.isDisposed()) {
-					viewer.zoom().fitLongest();
-				}
-			});
-		}
+	/** As long as nobody has chosen a scale, the walls are drawn as large as they can be seen whole. */
+	private void fit(Composite area) {
+		area.getDisplay().asyncExec(() -> {
+			if (!area.isDisposed()) {
+				viewer.zoom().follow();
+			}
+		});
 	}
 
 	@Override

@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 /** Texts of the drawing table. */
 public final class Messages extends NLS {
 
+	public static String DragFeedback_InLineWith;
 	public static String DragNotes_Frames;
 	public static String DragNotes_Gap;
 	public static String DragNotes_GapsLeftRight;

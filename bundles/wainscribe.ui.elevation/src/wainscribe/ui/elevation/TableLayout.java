@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.ui.elevation;
 
-import java.util.List;
 import java.util.Objects;
 
 import org.eclipse.draw2d.FigureCanvas;
@@ -32,9 +31,11 @@ final class TableLayout extends Layout implements TableListener {
 	private final Ruler level;
 	private final Ruler plumb;
 	private final Canvas corner;
+	private final GraphicalViewer viewer;
 
 	private TableLayout(Composite parent, GraphicalViewer viewer, DrawingTable table, TableZoom zoom) {
 		this.table = Objects.requireNonNull(table);
+		this.viewer = Objects.requireNonNull(viewer);
 		canvas = (FigureCanvas) viewer.getControl();
 		level = new Ruler(parent, table, canvas, true);
 		plumb = new Ruler(parent, table, canvas, false);
@@ -43,7 +44,7 @@ final class TableLayout extends Layout implements TableListener {
 		table.addListener(this);
 		parent.addListener(SWT.Dispose, event -> table.removeListener(this));
 		zoom.addListener(this::drawingsChanged);
-		viewer.addSelectionChangedListener(event -> band(viewer.getSelectedEditParts()));
+		viewer.addSelectionChangedListener(event -> band());
 	}
 
 	/** Lays a viewer's canvas and its rulers out. */
@@ -54,8 +55,7 @@ final class TableLayout extends Layout implements TableListener {
 	@Override
 	public void drawingsChanged() {
 		if (!level.isDisposed()) {
-			level.redraw();
-			plumb.redraw();
+			band();
 			corner.redraw();
 		}
 	}
@@ -75,9 +75,14 @@ final class TableLayout extends Layout implements TableListener {
 		canvas.setBounds(breadth, breadth, Math.max(0, area.width - breadth), Math.max(0, area.height - breadth));
 	}
 
-	private void band(List<?> selected) {
+	@Override
+	public void trialShown() {
+		band();
+	}
+
+	private void band() {
 		Rectangle band = null;
-		for (Object part : selected) {
+		for (Object part : viewer.getSelectedEditParts()) {
 			Rectangle bounds = ((GraphicalEditPart) part).getFigure().getBounds();
 			boolean onWall = ((GraphicalEditPart) part).getParent() instanceof WallEditPart;
 			if (onWall) {

@@ -61,5 +61,6 @@ final class TableViewer extends ScrollingGraphicalViewer implements TableListene
 		IFigure root = ((FreeformGraphicalRootEditPart) getRootEditPart()).getFigure();
 		root.setOpaque(true);
 		root.setBackgroundColor(Appearance.colour(table.colours().drawing().ground()));
+		getControl().setBackground(Appearance.colour(table.colours().drawing().ground()));
 	}
 }

@@ -6,8 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-import org.eclipse.draw2d.FreeformLayer;
-import org.eclipse.draw2d.FreeformLayout;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
@@ -20,6 +18,7 @@ import org.eclipse.gef.tools.SelectEditPartTracker;
 
 import wainscribe.model.Room;
 import wainscribe.model.Wall;
+import wainscribe.ui.elevation.figures.StripLayer;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.TableListener;
 
@@ -54,6 +53,7 @@ public final class RoomEditPart extends AbstractGraphicalEditPart implements Tab
 	public void drawingsChanged() {
 		refreshChildren();
 		walls(WallEditPart::follow);
+		((StripLayer) getFigure()).fireExtentChanged();
 	}
 
 	@Override
@@ -79,9 +79,7 @@ public final class RoomEditPart extends AbstractGraphicalEditPart implements Tab
 
 	@Override
 	protected IFigure createFigure() {
-		FreeformLayer layer = new FreeformLayer();
-		layer.setLayoutManager(new FreeformLayout());
-		return layer;
+		return new StripLayer(table::area);
 	}
 
 	/** The room can't be removed from its own drawing. */

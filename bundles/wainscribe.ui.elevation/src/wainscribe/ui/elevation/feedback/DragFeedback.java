@@ -1,17 +1,26 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.ui.elevation.feedback;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
+import wainscribe.layout.RoomDesign;
+import wainscribe.ui.elevation.Messages;
 import wainscribe.ui.elevation.appearance.Appearance;
 import wainscribe.ui.elevation.figures.GuideFigure;
 import wainscribe.ui.elevation.figures.NoteFigure;
 import wainscribe.ui.elevation.figures.RubberOutline;
+import wainscribe.ui.elevation.snapping.SnapLine;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.Projection;
 
@@ -106,12 +115,22 @@ public final class DragFeedback {
 			return;
 		}
 		if (proposal.command().canExecute()) {
-			table.tryOut(proposal.command(), design -> note.setLines(proposal.note().apply(design)));
+			table.tryOut(proposal.command(), design -> note.setLines(lines(proposal, design)));
 		} else {
 			table.endTrial();
-			note.setLines(proposal.note().apply(table.design()));
+			note.setLines(lines(proposal, table.design()));
 		}
 		note.stay(visible());
+	}
+
+	private static List<String> lines(Proposal proposal, RoomDesign design) {
+		List<String> lines = new ArrayList<>(proposal.note().apply(design));
+		String met = Stream.of(proposal.plumb(), proposal.level()).filter(Objects::nonNull).map(SnapLine::name)
+				.filter(name -> !name.isEmpty()).distinct().collect(Collectors.joining(", ")); //$NON-NLS-1$
+		if (!met.isEmpty()) {
+			lines.add(1, NLS.bind(Messages.DragFeedback_InLineWith, met));
+		}
+		return lines;
 	}
 
 	private void guide(GuideFigure figure, Rectangle line) {

@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.ListenerList;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.osgi.util.NLS;
 
@@ -39,8 +40,8 @@ public final class DrawingTable implements RoomSessionListener {
 	/** Pixels for one millimetre of paper: sizes letters and lines, whatever the scale. */
 	public static final double PAPER = 4.4;
 
-	/** Below this scale dimension strings would only be a thicket; the walls are drawn without. About 1:45. */
-	private static final double DIMENSIONS_FROM = 0.084;
+	/** Below this scale dimension strings would only be a thicket; the walls are drawn without. About 1:63. */
+	private static final double DIMENSIONS_FROM = 0.06;
 
 	private final RoomSession session;
 	private final Trial trial;
@@ -116,6 +117,11 @@ public final class DrawingTable implements RoomSessionListener {
 	/** Returns where a wall lies. */
 	public Projection placeOf(Wall wall) {
 		return arrangement.of(wall);
+	}
+
+	/** Returns the pixels that all walls take. */
+	public Rectangle area() {
+		return arrangement.area();
 	}
 
 	/** Returns the fonts. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
+import org.eclipse.draw2d.geometry.Rectangle;
+
 import wainscribe.drawing.Bounds;
 import wainscribe.drawing.Drawing;
 import wainscribe.model.Wall;
@@ -22,6 +24,7 @@ final class StripArrangement {
 	private static final int STEP = 24;
 
 	private final Map<Wall, Projection> places = new IdentityHashMap<>();
+	private Rectangle area = new Rectangle();
 
 	private StripArrangement() {
 	}
@@ -45,11 +48,18 @@ final class StripArrangement {
 			double length = drawings.apply(wall).wall().x1();
 			x = left + length * scale + stepped((extent.x1() - length) * scale) + BETWEEN;
 		}
+		double below = walls.stream().mapToDouble(wall -> -drawings.apply(wall).extent().y0() * scale).max().orElse(0);
+		arrangement.area = new Rectangle(0, 0, (int) Math.ceil(x - BETWEEN + EDGE), (int) Math.ceil(floor + stepped(below)));
 		return arrangement;
 	}
 
 	Projection of(Wall wall) {
 		return places.get(wall);
+	}
+
+	/** Returns the pixels that the walls with their writing and the room round them take. */
+	Rectangle area() {
+		return area.getCopy();
 	}
 
 	private static double stepped(double pixels) {

@@ -28,12 +28,16 @@ public final class TableZoom {
 	private static final double STEP = 1.25;
 	private static final double LEAST = PIXELS_PER_MILLIMETRE / 400;
 	private static final double MOST = PIXELS_PER_MILLIMETRE;
-	private static final int PASSES = 3;
+	private static final int PASSES = 8;
+	private static final double HARDLY_LESS = 0.97;
 	private static final int ROOM_TO_SPARE = 12;
+	/** Nobody is shown less than this without asking: the numbers can be read. */
+	private static final double READABLE = PIXELS_PER_MILLIMETRE / 60;
 
 	private final GraphicalViewer viewer;
 	private final DrawingTable table;
 	private final ListenerList<Runnable> listeners = new ListenerList<>();
+	private boolean following = true;
 
 	/**
 	 * Creates the zoom of a viewer.
@@ -81,25 +85,33 @@ public final class TableZoom {
 		zoomTo(table.scale() * Math.pow(STEP, steps), pointer);
 	}
 
+	/** Follows the size of the table as long as nobody has chosen a scale. */
+	public void follow() {
+		if (following) {
+			fitLongest();
+			following = true;
+		}
+	}
+
 	/** Shows the first wall, to a scale at which every wall of the room can be seen whole. */
-	public void fitLongest() {
+	private void fitLongest() {
 		List<Wall> walls = table.walls();
 		if (!walls.isEmpty()) {
 			Wall longest = walls.stream().max(Comparator.comparingDouble(wall -> bounds(wall).width())).orElseThrow();
-			fit(List.of(longest));
+			fit(List.of(longest), READABLE);
 			reveal(walls.getFirst());
 		}
 	}
 
 	/** Shows the whole room. */
 	public void fitRoom() {
-		fit(table.walls());
+		fit(table.walls(), LEAST);
 		scrollTo(new Point(0, 0));
 	}
 
 	/** Shows one wall as large as it goes. */
 	public void fitWall(Wall wall) {
-		fit(List.of(wall));
+		fit(List.of(wall), LEAST);
 		reveal(wall);
 	}
 
@@ -112,20 +124,24 @@ public final class TableZoom {
 		scrollTo(new Point(x, y));
 	}
 
-	/** What the writing takes does not grow with the scale: a few passes bring the two together. */
-	private void fit(List<Wall> walls) {
+	/** What the writing takes does not shrink with the scale: from above, a few passes find the scale at which both fit. */
+	private void fit(List<Wall> walls, double least) {
 		Rectangle view = viewport().getClientArea();
 		if (walls.isEmpty() || view.width <= 0 || view.height <= 0) {
 			return;
 		}
+		double length = walls.stream().mapToDouble(wall -> bounds(wall).width()).sum();
+		double height = walls.stream().mapToDouble(wall -> bounds(wall).height()).max().orElse(0);
+		double scale = Math.min(view.width / length, view.height / height);
 		for (int pass = 0; pass < PASSES; pass++) {
+			table.setScale(Math.max(least, Math.min(MOST, scale)));
 			Rectangle extent = extent(walls);
-			double length = walls.stream().mapToDouble(wall -> bounds(wall).width()).sum();
-			double height = walls.stream().mapToDouble(wall -> bounds(wall).height()).max().orElse(0);
+			if (extent.width <= view.width && extent.height <= view.height) {
+				break;
+			}
 			double across = (view.width - ROOM_TO_SPARE - (extent.width - length * table.scale())) / length;
 			double up = (view.height - ROOM_TO_SPARE - (extent.height - height * table.scale())) / height;
-			double scale = Math.min(across, up);
-			table.setScale(Math.max(LEAST, Math.min(MOST, scale)));
+			scale = Math.min(table.scale() * HARDLY_LESS, Math.min(across, up));
 		}
 		viewer.flush();
 		tell();
@@ -183,6 +199,7 @@ public final class TableZoom {
 	}
 
 	private void tell() {
+		following = false;
 		listeners.forEach(Runnable::run);
 	}
 }
