@@ -38,7 +38,8 @@ final class FindingDetail {
 		entry(Messages.FindingDetail_Where, FindingWords.placeInHome(finding));
 		entry(Messages.FindingDetail_Source, finding.source());
 		entry(Messages.FindingDetail_Rule, finding.rule());
-		text.setTopIndex(0);
+		text.setSelection(0);
+		text.setTopPixel(0);
 	}
 
 	/** Shows how to use it. */

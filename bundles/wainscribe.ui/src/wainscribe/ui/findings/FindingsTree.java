@@ -12,7 +12,6 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.jface.viewers.CellLabelProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
-import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
@@ -56,7 +55,6 @@ final class FindingsTree {
 		column(columns, Messages.FindingsTree_Place, 24, labels(found -> FindingWords.placeInHome(found.finding())));
 		column(columns, Messages.FindingsTree_Source, 20, labels(found -> found.finding().source()));
 		SpokenName.give(viewer.getTree(), Messages.FindingsTree_Name);
-		ColumnViewerToolTipSupport.enableFor(viewer);
 	}
 
 	TreeViewer viewer() {
@@ -113,18 +111,8 @@ final class FindingsTree {
 	}
 
 	private static CellLabelProvider labels(Function<RoomFinding, String> text) {
-		return new ColumnLabelProvider() {
-
-			@Override
-			public String getText(Object element) {
-				return element instanceof RoomFinding found ? text.apply(found) : ""; //$NON-NLS-1$
-			}
-
-			@Override
-			public String getToolTipText(Object element) {
-				return element instanceof RoomFinding found ? text.apply(found) : null;
-			}
-		};
+		return ColumnLabelProvider.createTextProvider(
+			element -> element instanceof RoomFinding found ? text.apply(found) : ""); //$NON-NLS-1$
 	}
 
 	/** Weight and number of a heading, message of a finding. */
@@ -139,11 +127,6 @@ final class FindingsTree {
 		@Override
 		public Image getImage(Object element) {
 			return element instanceof Group group ? images.get(Icon.of(group.severity()).descriptor()) : null;
-		}
-
-		@Override
-		public String getToolTipText(Object element) {
-			return element instanceof RoomFinding found ? found.finding().message() : null;
 		}
 	}
 

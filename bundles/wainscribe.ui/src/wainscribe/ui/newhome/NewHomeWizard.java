@@ -21,6 +21,7 @@ public final class NewHomeWizard extends Wizard {
 	private final IWorkspace workspace;
 	private final NewHomePage page;
 	private IProject project;
+	private boolean wantsRooms;
 
 	/**
 	 * Creates the wizard.
@@ -43,6 +44,7 @@ public final class NewHomeWizard extends Wizard {
 	public boolean performFinish() {
 		Path folder = page.folder();
 		Home home = page.home();
+		wantsRooms = page.wantsRooms();
 		try {
 			getContainer().run(true, false, monitor -> {
 				try {
@@ -67,6 +69,6 @@ public final class NewHomeWizard extends Wizard {
 
 	/** Tells whether the rooms are to be added next. */
 	public boolean wantsRooms() {
-		return page.wantsRooms();
+		return wantsRooms;
 	}
 }

@@ -25,6 +25,7 @@ final class Messages extends NLS {
 	public static String SurveyPage_NoHome;
 	public static String SurveyPage_NothingYet;
 	public static String SurveyPage_Outcome;
+	public static String SurveyPage_Problems;
 	public static String SurveyPage_Refused;
 	public static String SurveyPage_RefusedOnce;
 	public static String SurveyPage_Rows;

@@ -41,7 +41,7 @@ import wainscribe.ui.session.RoomSession;
 /** Asks for the survey file and shows its rows, its problems and what would change, before anything is written. */
 final class SurveyPage extends WizardPage {
 
-	private static final int PREVIEW_WIDTH = 880;
+	private static final int PREVIEW_WIDTH = 980;
 	private static final int PREVIEW_HEIGHT = 260;
 	private static final int PAUSE_MILLISECONDS = 300;
 
@@ -52,6 +52,7 @@ final class SurveyPage extends WizardPage {
 	private Combo home;
 	private Text file;
 	private SurveyTableViewer rows;
+	private Label outcomeHeading;
 	private Text outcome;
 	private SurveyPreview preview;
 
@@ -87,9 +88,8 @@ final class SurveyPage extends WizardPage {
 		rows = new SurveyTableViewer(page);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(PREVIEW_WIDTH, PREVIEW_HEIGHT)
 			.applyTo(rows.viewer().getControl().getParent());
-		Label result = new Label(page, SWT.NONE);
-		result.setText(Messages.SurveyPage_Outcome);
-		GridDataFactory.fillDefaults().span(3, 1).applyTo(result);
+		outcomeHeading = new Label(page, SWT.NONE);
+		GridDataFactory.fillDefaults().grab(true, false).span(3, 1).applyTo(outcomeHeading);
 		outcome = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER);
 		GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(PREVIEW_WIDTH, outcome.getLineHeight() * 5).applyTo(outcome);
 		Dialog.applyDialogFont(page);
@@ -118,7 +118,7 @@ final class SurveyPage extends WizardPage {
 	private void createInputs(Composite page) {
 		label(page, Messages.SurveyPage_Home);
 		home = new Combo(page, SWT.READ_ONLY | SWT.DROP_DOWN);
-		home.setItems(homes.stream().map(IProject::getName).toArray(String[]::new));
+		home.setItems(homes.stream().map(this::nameOf).toArray(String[]::new));
 		home.select(Math.max(0, homes.indexOf(proposed)));
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(home);
 		home.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> look()));
@@ -134,6 +134,19 @@ final class SurveyPage extends WizardPage {
 		browse.setText(Messages.SurveyPage_Browse);
 		setButtonLayoutData(browse);
 		browse.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> browse()));
+	}
+
+	private String nameOf(IProject project) {
+		try {
+			HomeSession session = sessions.openHome(project);
+			try {
+				return session.home().getName() == null ? project.getName() : session.home().getName();
+			} finally {
+				sessions.close(session);
+			}
+		} catch (CoreException e) {
+			return project.getName();
+		}
 	}
 
 	private static void label(Composite page, String text) {
@@ -204,6 +217,7 @@ final class SurveyPage extends WizardPage {
 		setMessage(null);
 		rows.show(other == null ? List.of() : other.lines());
 		boolean usable = other != null && other.isUsable();
+		outcomeHeading.setText(other == null || usable ? Messages.SurveyPage_Outcome : Messages.SurveyPage_Problems);
 		if (other == null) {
 			boolean typed = file != null && !file.getText().isBlank();
 			outcome.setText(Messages.SurveyPage_NothingYet);

@@ -81,8 +81,24 @@ final class SurveyTableViewer {
 				return told((Line) element);
 			}
 		});
-		boolean wide = column == SurveyColumn.NOTE || column == SurveyColumn.NAME || column == SurveyColumn.ROOM;
-		columns.setColumnData(shown.getColumn(), new ColumnWeightData(column == SurveyColumn.NOTE ? 26 : wide ? 14 : 7, wide ? 90 : 56));
+		columns.setColumnData(shown.getColumn(), new ColumnWeightData(weight(column), least(column)));
+	}
+
+	private static int weight(SurveyColumn column) {
+		return switch (column) {
+			case NOTE -> 26;
+			case ROOM, NAME -> 14;
+			default -> 7;
+		};
+	}
+
+	/** A length with a fraction and a mark before it must be read whole. */
+	private static int least(SurveyColumn column) {
+		return switch (column) {
+			case NOTE, ROOM, NAME -> 110;
+			case X, Y, WIDTH, HEIGHT, DEPTH -> 78;
+			default -> 66;
+		};
 	}
 
 	private Image image(SurveyProblem problem) {
