@@ -41,7 +41,7 @@ class HeatRulesTest {
 				}), wrong("heater-clear", "a shelf above it", "Heater", site -> {
 					heater(site, HeatSource.ELECTRIC, 400);
 					site.fixture("A", FixtureType.SHELF, "Shelf", 1500, 690, 600, 30);
-				}), wrong("heater-clear", "round the corner", "Heater", site -> {
+				}), wrong("heater-clear", "round the corner", Severity.WARNING, "Heater", site -> {
 					site.fixture("B", FixtureType.HEATER, "Heater", 100, 0, 600, 400).setHeat(HeatSource.ELECTRIC);
 					site.frame("A", "A1", 80, 220, 3840, 540);
 				}), fine("heater-clear", "the rail stops short of it",

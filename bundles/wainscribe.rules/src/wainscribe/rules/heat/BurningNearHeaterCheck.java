@@ -13,13 +13,18 @@ import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
 import wainscribe.rules.RuleCheck;
 import wainscribe.rules.RuleContext;
+import wainscribe.rules.Severity;
 import wainscribe.rules.Subject;
 import wainscribe.rules.measure.Clearances;
 import wainscribe.rules.measure.SurveyedOutline;
 import wainscribe.rules.measure.ThingKinds;
+import wainscribe.rules.measure.WallStrips;
 import wainscribe.rules.measure.WallStrips.Nearest;
 
-/** Finds electric heaters with mouldings or shelves that burn too near. Asks what heats a heater where that is not recorded. */
+/**
+ * Finds electric heaters with mouldings or shelves that burn too near. Round a corner it only warns: there a layout of one wall
+ * cannot keep the distance by itself. Asks what heats a heater where that is not recorded.
+ */
 public final class BurningNearHeaterCheck implements RuleCheck {
 
 	private static final Set<FixtureType> BURNING = EnumSet.of(FixtureType.SHELF, FixtureType.ART);
@@ -38,13 +43,12 @@ public final class BurningNearHeaterCheck implements RuleCheck {
 		Outline outline = SurveyedOutline.of(heater);
 		Subject subject = Subject.of(heater);
 		boolean electric = heater.getHeat() == HeatSource.ELECTRIC;
-		Optional<Nearest> moulding = ThingKinds.burns(context.layout().material())
-				? clearances.nearestStrip(heater, outline).filter(nearest -> nearest.gap().isLessThan(clear))
-				: Optional.empty();
+		Optional<Nearest> moulding = nearest(context, clearances, wall, heater).filter(near -> near.gap().isLessThan(clear));
 		Optional<Fixture> thing = wall.getFixtures().stream().filter(fixture -> BURNING.contains(fixture.getType()))
 				.filter(fixture -> SurveyedOutline.of(fixture).overlaps(outline.grown(clear))).findFirst();
 		if (electric && moulding.isPresent()) {
-			context.report(subject, Messages.BurningNearHeaterCheck_Moulding, subject.element(),
+			Severity severity = moulding.get().strip().wall() == wall ? context.severity() : Severity.WARNING;
+			context.report(severity, subject, Messages.BurningNearHeaterCheck_Moulding, subject.element(),
 					moulding.get().strip().name(), moulding.get().gap(), clear);
 		} else if (electric && thing.isPresent()) {
 			context.report(subject, Messages.BurningNearHeaterCheck_Thing, subject.element(),
@@ -52,5 +56,16 @@ public final class BurningNearHeaterCheck implements RuleCheck {
 		} else if (heater.getHeat() == HeatSource.UNRECORDED && (moulding.isPresent() || thing.isPresent())) {
 			context.ask(subject, Messages.BurningNearHeaterCheck_Ask, subject.element(), clear);
 		}
+	}
+
+	/** Returns the nearest moulding that burns: that on the heater's own wall if it is too near, else that of the room. */
+	private static Optional<Nearest> nearest(RuleContext context, Clearances clearances, Wall wall, Fixture heater) {
+		if (!ThingKinds.burns(context.layout().material())) {
+			return Optional.empty();
+		}
+		Outline outline = SurveyedOutline.of(heater);
+		return WallStrips.of(context.design(), wall).nearest(outline)
+				.filter(near -> near.gap().isLessThan(context.length("clear"))) //$NON-NLS-1$
+				.or(() -> clearances.nearestStrip(heater, outline));
 	}
 }

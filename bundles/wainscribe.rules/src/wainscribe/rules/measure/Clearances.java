@@ -7,7 +7,6 @@ import java.util.Optional;
 
 import wainscribe.layout.RoomDesign;
 import wainscribe.model.Placed;
-import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
 import wainscribe.rules.measure.WallStrips.Nearest;
@@ -15,13 +14,13 @@ import wainscribe.rules.measure.WallStrips.Nearest;
 /** Distances between things that may be on different walls of a room. */
 public final class Clearances {
 
-	private final RoomDesign design;
 	private final RoomPlan plan;
+	private final List<Strip> strips;
 
 	/** Prepares the distances of a room. */
 	public Clearances(RoomDesign design) {
-		this.design = design;
 		this.plan = new RoomPlan(design.room());
+		this.strips = design.room().getWalls().stream().flatMap(wall -> WallStrips.of(design, wall).all().stream()).toList();
 	}
 
 	/**
@@ -52,12 +51,7 @@ public final class Clearances {
 
 	/** Returns the moulding of the room that is nearest to a thing; empty in a room without mouldings. */
 	public Optional<Nearest> nearestStrip(Placed thing, Outline outline) {
-		return strips().stream().map(strip -> new Nearest(strip, between(thing, outline, strip)))
+		return strips.stream().map(strip -> new Nearest(strip, between(thing, outline, strip)))
 				.min(Comparator.comparing(Nearest::gap));
-	}
-
-	private List<Strip> strips() {
-		return design.room().getWalls().stream().map((Wall wall) -> WallStrips.of(design, wall).all()).flatMap(List::stream)
-				.toList();
 	}
 }

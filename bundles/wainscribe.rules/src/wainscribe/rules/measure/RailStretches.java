@@ -9,8 +9,6 @@ import wainscribe.layout.RailBand;
 import wainscribe.layout.RoomDesign;
 import wainscribe.model.Box;
 import wainscribe.model.Fixture;
-import wainscribe.model.FixtureType;
-import wainscribe.model.HeatSource;
 import wainscribe.model.Opening;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
@@ -19,12 +17,9 @@ import wainscribe.model.outline.WallShape;
 
 /**
  * Where the rail runs on a wall: everywhere but where a cased opening, a large fixture or an electrical panel stands in its
- * band. A rail that burns stops short of an electric heater, as the carpenter will stop it.
+ * band. A rail that burns stops short of what is hot, as the carpenter will stop it.
  */
 final class RailStretches {
-
-	/** `heater-clear`. */
-	private static final Length FROM_HEATER = Length.ofMillimetres(305);
 
 	private final RailBand band;
 	private final boolean burns;
@@ -62,9 +57,8 @@ final class RailStretches {
 		}
 		for (Fixture fixture : wall.getFixtures()) {
 			if (ThingKinds.stopsTrim(fixture)) {
-				boolean keepsOff = burns && fixture.getType() == FixtureType.HEATER && fixture.getHeat() == HeatSource.ELECTRIC;
-				Outline outline = SurveyedOutline.of(fixture);
-				add(keepsOff ? outline.grown(FROM_HEATER) : outline, wall, found);
+				List<Outline> kept = burns ? HeatBelt.of(fixture, Length.ZERO) : List.of(SurveyedOutline.of(fixture));
+				kept.forEach(outline -> add(outline, wall, found));
 			}
 		}
 		for (Box box : wall.getBoxes()) {

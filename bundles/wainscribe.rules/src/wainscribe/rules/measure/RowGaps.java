@@ -15,6 +15,9 @@ import wainscribe.model.outline.Outline;
  */
 public final class RowGaps {
 
+	/** What a strip keeps from the small things it has to clear, at most: a run may be parted for one just below it. */
+	private static final Length MARGIN = Length.ofMillimetres(25);
+
 	private final FrameRow row;
 	private final Length set;
 	private final List<Outline> islands;
@@ -58,7 +61,8 @@ public final class RowGaps {
 	private List<Gap> between(Length from, Length to, FrameOutline left, FrameOutline right, Length tolerance) {
 		FrameOutline beside = left == null ? right : left;
 		List<Outline> inside = islands.stream().filter(island -> !island.x0().isLessThan(from) && !island.x1().isMoreThan(to)
-				&& island.y0().isLessThan(beside.top()) && beside.y().isLessThan(island.y1())).toList();
+				&& island.y0().minus(MARGIN).isLessThan(beside.top()) && beside.y().isLessThan(island.y1().plus(MARGIN)))
+				.toList();
 		List<Gap> parted = parted(inside, from, to, left, right);
 		boolean meant = !parted.isEmpty()
 				&& parted.stream().allMatch(gap -> !gap.width().minus(set).abs().isMoreThan(tolerance));

@@ -4,11 +4,11 @@ package wainscribe.rules.measure;
 import wainscribe.model.ExistingTrim;
 import wainscribe.model.Fixture;
 import wainscribe.model.Opening;
+import wainscribe.model.OpeningKind;
 import wainscribe.model.Placed;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
-import wainscribe.model.outline.Outlines;
 import wainscribe.model.outline.WallShape;
 
 /**
@@ -20,33 +20,55 @@ public final class SurveyedOutline {
 	private SurveyedOutline() {
 	}
 
-	/** Returns the outline of a thing as measured; a moulding without a width reaches to the wall's end. */
+	/** Returns the outline of a thing with its heights above the floor line below it. */
+	public static Outline aboveFloor(Placed placed) {
+		return sized(orZero(placed.getX()), orZero(placed.getY()), orZero(placed.getWidth()), orZero(placed.getHeight()));
+	}
+
+	/**
+	 * Returns the outline of a thing as measured; a moulding without a width reaches to the wall's end. A size below zero, a
+	 * slip of the pen that the survey refuses, counts as nothing.
+	 */
 	public static Outline of(Placed placed) {
-		Outline outline = Outlines.of(placed);
-		if (placed instanceof ExistingTrim && placed.getWidth() == null && placed.eContainer() instanceof Wall wall
-				&& wall.getLength() != null) {
-			outline = new Outline(outline.x0(), outline.y0(), wall.getLength().max(outline.x0()), outline.y1());
+		Length x = orZero(placed.getX());
+		Length y = orZero(placed.getY());
+		Length width = orZero(placed.getWidth());
+		if (placed instanceof ExistingTrim && placed.getWidth() == null && placed.eContainer() instanceof Wall wall) {
+			width = orZero(wall.getLength()).minus(x);
 		}
-		return lifted(placed, outline);
+		return lifted(placed, sized(x, y, width, orZero(placed.getHeight())));
 	}
 
-	/** Returns the outline of an opening with its casing. */
+	/** Returns the outline of an opening with its casing, a window also with its apron. */
 	public static Outline cased(Opening opening) {
-		return lifted(opening, Outlines.cased(opening));
+		Length casing = orZero(opening.getReveal()).plus(orZero(opening.getCasing())).max(Length.ZERO);
+		Length below = Length.ZERO;
+		if (opening.getKind() == OpeningKind.WINDOW) {
+			below = opening.getApron() == null ? casing : opening.getApron().max(Length.ZERO);
+		}
+		return of(opening).grown(casing, below, casing);
 	}
 
-	/** Returns the fire opening of a fireplace where it was measured, else the outline of the fireplace. */
+	/**
+	 * Returns the fire opening of a fireplace: as measured, in the middle if only its size was, else the whole fireplace.
+	 */
 	public static Outline fireOpening(Fixture fireplace) {
-		if (fireplace.getOpeningX() == null || fireplace.getOpeningWidth() == null || fireplace.getOpeningHeight() == null) {
-			return of(fireplace);
+		Outline whole = of(fireplace);
+		if (fireplace.getOpeningWidth() == null || fireplace.getOpeningHeight() == null) {
+			return whole;
 		}
-		return lifted(fireplace, Outline.ofSize(fireplace.getOpeningX(), orZero(fireplace.getY()),
-				fireplace.getOpeningWidth(), fireplace.getOpeningHeight()));
+		Length x = fireplace.getOpeningX() == null ? whole.x0().plus(whole.width().minus(fireplace.getOpeningWidth()).dividedBy(2))
+				: fireplace.getOpeningX();
+		return sized(x, whole.y0(), fireplace.getOpeningWidth(), fireplace.getOpeningHeight());
 	}
 
 	/** Returns a length, zero where it was not measured. */
 	public static Length orZero(Length length) {
 		return length == null ? Length.ZERO : length;
+	}
+
+	private static Outline sized(Length x, Length y, Length width, Length height) {
+		return Outline.ofSize(x, y, width.max(Length.ZERO), height.max(Length.ZERO));
 	}
 
 	private static Outline lifted(Placed placed, Outline outline) {

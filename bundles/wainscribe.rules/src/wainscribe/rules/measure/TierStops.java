@@ -8,11 +8,8 @@ import wainscribe.layout.RoomDesign;
 import wainscribe.layout.Tier;
 import wainscribe.model.Box;
 import wainscribe.model.Fixture;
-import wainscribe.model.FixtureType;
-import wainscribe.model.HeatSource;
 import wainscribe.model.Opening;
 import wainscribe.model.Wall;
-import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
 
 /**
@@ -20,10 +17,6 @@ import wainscribe.model.outline.Outline;
  * heater a run ends where the gap completes the distance that burning things keep.
  */
 final class TierStops {
-
-	private static final Length FROM_HEATER = Length.ofMillimetres(305);
-	private static final Length ABOVE_COOKTOP = Length.ofMillimetres(762);
-	private static final Length FROM_FIRE = Length.ofMillimetres(152);
 
 	private final RoomDesign design;
 	private final RoomHeights heights;
@@ -54,24 +47,8 @@ final class TierStops {
 	}
 
 	private List<Outline> kept(Fixture fixture) {
-		Outline outline = SurveyedOutline.of(fixture);
-		if (!ThingKinds.burns(design.layout().material())) {
-			return List.of(outline);
-		}
-		if (fixture.getType() == FixtureType.HEATER && fixture.getHeat() == HeatSource.ELECTRIC) {
-			return List.of(outline.grown(completing(FROM_HEATER)));
-		}
-		if (fixture.getType() == FixtureType.RANGE || fixture.getType() == FixtureType.COOKTOP) {
-			return List.of(outline.grown(Length.ZERO, Length.ZERO, ABOVE_COOKTOP));
-		}
-		if (fixture.getType() == FixtureType.FIREPLACE) {
-			return List.of(outline, SurveyedOutline.fireOpening(fixture).grown(completing(FROM_FIRE)));
-		}
-		return List.of(outline);
-	}
-
-	private Length completing(Length distance) {
-		return distance.minus(design.layout().gap()).max(Length.ZERO);
+		return ThingKinds.burns(design.layout().material()) ? HeatBelt.of(fixture, design.layout().gap())
+				: List.of(SurveyedOutline.of(fixture));
 	}
 
 	private boolean reaches(Outline outline, Wall wall, Tier tier) {
