@@ -142,6 +142,14 @@ class SurveyReaderTest {
 		assertEquals("254 406.4 70 114", Surveys.outline(Surveys.wall(survey, "A").getBoxes().getFirst()));
 	}
 
+	@ParameterizedTest
+	@CsvSource({ "country=US, 0, NOTICE", "'', 1, NOTICE", "country=FR, 1, WARNING" })
+	void onlyAPlateOfAnUnknownCountryIsDoubtful(String country, int problems, Severity severity) throws IOException {
+		Survey survey = Surveys.read("home,,,,,,,,,," + country + "\n" + Surveys.HALL + "box,Hall,A,out,10,16,,,,,gang=1\n");
+		assertEquals(problems, survey.problems().size());
+		assertTrue(survey.problems().stream().allMatch(each -> each.severity() == severity));
+	}
+
 	@Test
 	void aFractionNoTapeHasIsKeptAndDoubtful() throws IOException {
 		Survey survey = Surveys.read(Surveys.HALL + "window,Hall,A,W,72 1/3,30,20,20,,,casing=2 1/3\n");

@@ -14,6 +14,7 @@ import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.WallShape;
 import wainscribe.survey.SurveyColumn;
+import wainscribe.survey.SurveyProblem.Severity;
 import wainscribe.survey.SurveyRow;
 import wainscribe.survey.form.PlateSize;
 import wainscribe.survey.form.RowKind;
@@ -76,9 +77,12 @@ final class Placement {
 		}
 		box.setWidth(box.getWidth() == null ? size.get().width() : box.getWidth());
 		box.setHeight(box.getHeight() == null ? size.get().height() : box.getHeight());
-		if (box.getGang() == null || !PlateSize.isKnown(draft.home().getCountry())) {
-			draft.doubt(row, SurveyColumn.WIDTH, "plate not measured; taken as " + draft.shown(box.getWidth()) + " x " //$NON-NLS-1$ //$NON-NLS-2$
-					+ draft.shown(box.getHeight()));
+		String country = draft.home().getCountry();
+		if (box.getGang() == null || !PlateSize.isKnown(country)) {
+			// Without a country the unit tells which plates are usual; that is no reason to measure again.
+			boolean isDoubtful = box.getGang() == null || country != null;
+			draft.add(row, SurveyColumn.WIDTH, isDoubtful ? Severity.WARNING : Severity.NOTICE, "\"\": plate not measured; taken as " //$NON-NLS-1$
+					+ draft.shown(box.getWidth()) + " x " + draft.shown(box.getHeight())); //$NON-NLS-1$
 		}
 	}
 
