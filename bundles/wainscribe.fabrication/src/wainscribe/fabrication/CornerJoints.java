@@ -20,6 +20,16 @@ record CornerJoints(Material material) {
 	/** Foam, plaster and metal are not coped with a saw on site; common practice. */
 	private static final Set<Material> NOT_COPED = EnumSet.of(Material.POLYURETHANE, Material.PLASTER, Material.METAL);
 
+	/** What a run meets round a corner. */
+	enum Meeting {
+		/** The other wall is bare there. */
+		NOTHING,
+		/** The same run goes on. */
+		NEW,
+		/** Moulding of its kind that stays: it is not cut any more, so the new piece is fitted to it. */
+		KEPT
+	}
+
 	/**
 	 * A joint and its cut.
 	 *
@@ -47,6 +57,18 @@ record CornerJoints(Material material) {
 		}
 	}
 
+	private static Cut inLine(Meeting meeting) {
+		return switch (meeting) {
+			case NEW -> Cut.square(Joint.IN_LINE);
+			case KEPT -> Cut.square(Joint.BUTT_TO_TRIM);
+			case NOTHING -> Cut.square(Joint.SQUARE_END);
+		};
+	}
+
+	private static Cut outside(double corner, Meeting meeting) {
+		return meeting == Meeting.NEW ? new Cut(Joint.OUTSIDE_MITRE, corner / 2) : Cut.square(Joint.SQUARE_END);
+	}
+
 	/** Tells whether two walls stand in one plane. */
 	static boolean isStraight(double corner) {
 		return Math.abs(corner - STRAIGHT) < NEARLY;
@@ -55,19 +77,19 @@ record CornerJoints(Material material) {
 	/**
 	 * Returns the end of a run in a corner.
 	 *
-	 * @param corner         inside angle in degrees
-	 * @param meetsNeighbour whether the run on the other wall reaches the corner as well
-	 * @param first          whether this wall is walked before the other
+	 * @param corner  inside angle in degrees
+	 * @param meeting what the run meets on the other wall
+	 * @param first   whether this wall is walked before the other
 	 */
-	Cut at(double corner, boolean meetsNeighbour, boolean first) {
-		if (isStraight(corner)) {
-			return Cut.square(meetsNeighbour ? Joint.IN_LINE : Joint.SQUARE_END);
+	Cut at(double corner, Meeting meeting, boolean first) {
+		if (isStraight(corner) || corner > STRAIGHT) {
+			return isStraight(corner) ? inLine(meeting) : outside(corner, meeting);
 		}
-		if (corner > STRAIGHT) {
-			return meetsNeighbour ? new Cut(Joint.OUTSIDE_MITRE, corner / 2) : Cut.square(Joint.SQUARE_END);
-		}
-		if (!meetsNeighbour) {
+		if (meeting == Meeting.NOTHING) {
 			return new Cut(Joint.BUTT_TO_WALL, corner);
+		}
+		if (meeting == Meeting.KEPT) {
+			return NOT_COPED.contains(material) ? new Cut(Joint.BUTT_TO_TRIM, corner) : new Cut(Joint.COPE, corner / 2);
 		}
 		if (NOT_COPED.contains(material) || Math.abs(corner - SQUARE) > COPED_WITHIN) {
 			return new Cut(Joint.INSIDE_MITRE, corner / 2);

@@ -66,6 +66,12 @@ record Obstructions(PieceKind kind, Length bottom, Length top, Material material
 		return found;
 	}
 
+	/** Tells whether moulding of this kind that stays reaches an end of a wall. */
+	boolean keptAtEnd(Wall wall, boolean left) {
+		return on(wall).stream().filter(obstruction -> obstruction.stop() == Stop.TRIM)
+				.anyMatch(kept -> left ? kept.x0().signum() <= 0 : !kept.x1().isLessThan(wall.getLength()));
+	}
+
 	private void add(Outline outline, Stop stop, List<Obstruction> found) {
 		if (outline.y0().isLessThan(top) && bottom.isLessThan(outline.y1())) {
 			found.add(new Obstruction(outline.x0(), outline.x1(), stop));

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import org.eclipse.osgi.util.NLS;
 
 import wainscribe.fabrication.CornerJoints.Cut;
+import wainscribe.fabrication.CornerJoints.Meeting;
 import wainscribe.fabrication.Stretch.Stop;
 import wainscribe.layout.MouldingSection;
 import wainscribe.model.Material;
@@ -98,9 +99,10 @@ final class RunPieces {
 		if (stretch.left() != Stop.CORNER || before.isEmpty()) {
 			return plumb(wall, Cut.square(joint(stretch.left())));
 		}
-		List<Stretch> neighbour = stretches.get(before.getAsInt());
+		int other = before.getAsInt();
+		List<Stretch> neighbour = stretches.get(other);
 		boolean meets = !neighbour.isEmpty() && neighbour.getLast().right() == Stop.CORNER;
-		return corner(wall, before.getAsInt(), corners.angleAfter(before.getAsInt()), meets, false);
+		return corner(wall, other, corners.angleAfter(other), meeting(other, meets, false), false);
 	}
 
 	private Cut rightCut(int wall, Stretch stretch) {
@@ -108,16 +110,25 @@ final class RunPieces {
 		if (stretch.right() != Stop.CORNER || after.isEmpty()) {
 			return plumb(wall, Cut.square(joint(stretch.right())));
 		}
-		List<Stretch> neighbour = stretches.get(after.getAsInt());
+		int other = after.getAsInt();
+		List<Stretch> neighbour = stretches.get(other);
 		boolean meets = !neighbour.isEmpty() && neighbour.getFirst().left() == Stop.CORNER;
-		return corner(wall, after.getAsInt(), corners.angleAfter(wall), meets, true);
+		return corner(wall, other, corners.angleAfter(wall), meeting(other, meets, true), true);
 	}
 
-	private Cut corner(int wall, int other, double angle, boolean meets, boolean first) {
-		if (CornerJoints.isStraight(angle) && meets && pitch(wall) != pitch(other)) {
+	private Meeting meeting(int other, boolean meets, boolean atItsLeft) {
+		if (meets) {
+			return Meeting.NEW;
+		}
+		Wall wall = room.getWalls().get(other);
+		return obstructions(wall).keptAtEnd(wall, atItsLeft) ? Meeting.KEPT : Meeting.NOTHING;
+	}
+
+	private Cut corner(int wall, int other, double angle, Meeting meeting, boolean first) {
+		if (CornerJoints.isStraight(angle) && meeting == Meeting.NEW && pitch(wall) != pitch(other)) {
 			return Cut.rake(pitch(wall), pitch(other));
 		}
-		return plumb(wall, joints.at(angle, meets, first));
+		return plumb(wall, joints.at(angle, meeting, first));
 	}
 
 	private Cut plumb(int wall, Cut cut) {

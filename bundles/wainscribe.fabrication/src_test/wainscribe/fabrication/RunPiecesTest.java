@@ -125,6 +125,19 @@ class RunPiecesTest {
 	}
 
 	@Test
+	void newBaseIsCopedToBaseThatStays() {
+		SampleRoom sample = box();
+		sample.base = mm(120);
+		SampleRoom.trim(sample.room.getWalls().get(0), TrimType.BASE, true);
+		List<Piece> base = of(sample, PieceKind.BASE);
+		assertEquals(Joint.COPE, base.getFirst().start().joint());
+		assertEquals(Joint.COPE, base.getLast().end().joint());
+		assertTrue(base.getFirst().notes().getFirst().contains("15 mm"));
+		sample.material = Material.METAL;
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_TRIM), of(sample, PieceKind.BASE).getFirst().start());
+	}
+
+	@Test
 	void theBaseRunsBehindAToiletAndStopsShortOfAnElectricHeater() {
 		SampleRoom sample = box();
 		sample.base = mm(120);

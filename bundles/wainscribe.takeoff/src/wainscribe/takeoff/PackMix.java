@@ -9,13 +9,16 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Finds the packs that cover a need for the least money; of equal ones those that leave least over, then the fewest.
+ * Finds the packs that cover a need for the least money; of equal ones those that leave least over.
  * <p>
  * Every mix that can still win is tried, largest pack first; a branch ends where its price and the cheapest price by
  * quantity of what is still missing pass the best mix so far. So the answer is exact.
  */
 public final class PackMix {
 
+	private static final double TINY = 1e-9;
+
+	private final BigDecimal need;
 	private final List<Pack> packs;
 	private final BigDecimal cheapestRate;
 	private int[] best;
@@ -23,7 +26,8 @@ public final class PackMix {
 	private BigDecimal bestSize;
 	private int bestCount;
 
-	private PackMix(List<Pack> packs) {
+	private PackMix(BigDecimal need, List<Pack> packs) {
+		this.need = need;
 		this.packs = packs;
 		cheapestRate = packs.stream().map(pack -> pack.price().divide(pack.size(), MathContext.DECIMAL64))
 				.min(Comparator.naturalOrder()).orElseThrow();
@@ -42,8 +46,8 @@ public final class PackMix {
 			order.add(i);
 		}
 		order.sort(Comparator.comparing((Integer i) -> offer.get(i).size()).reversed());
-		PackMix mix = new PackMix(order.stream().map(offer::get).toList());
-		mix.startWithOneSize(need);
+		PackMix mix = new PackMix(need, order.stream().map(offer::get).toList());
+		mix.startWithOneSize();
 		mix.search(0, need, BigDecimal.ZERO, new int[offer.size()]);
 		Integer[] counts = new Integer[offer.size()];
 		for (int i = 0; i < counts.length; i++) {
@@ -53,7 +57,7 @@ public final class PackMix {
 	}
 
 	/** The best mix of a single size is a good first bound. */
-	private void startWithOneSize(BigDecimal need) {
+	private void startWithOneSize() {
 		for (int i = 0; i < packs.size(); i++) {
 			int[] counts = new int[packs.size()];
 			counts[i] = covering(need, packs.get(i));
@@ -67,7 +71,9 @@ public final class PackMix {
 			return;
 		}
 		BigDecimal bound = cost.add(cheapestRate.multiply(missing, MathContext.DECIMAL64));
-		if (index == packs.size() || bound.subtract(bestCost).doubleValue() > 1e-9) {
+		double above = bound.subtract(bestCost).doubleValue();
+		boolean hopeless = bestSize.compareTo(need) == 0 ? above > -TINY : above > TINY;
+		if (index == packs.size() || hopeless) {
 			return;
 		}
 		Pack pack = packs.get(index);
@@ -81,8 +87,8 @@ public final class PackMix {
 		counts[index] = 0;
 	}
 
-	private static int covering(BigDecimal need, Pack pack) {
-		return need.signum() <= 0 ? 0 : need.divide(pack.size(), 0, RoundingMode.CEILING).intValueExact();
+	private static int covering(BigDecimal missing, Pack pack) {
+		return missing.signum() <= 0 ? 0 : missing.divide(pack.size(), 0, RoundingMode.CEILING).intValueExact();
 	}
 
 	private void keepIfBetter(int[] counts) {

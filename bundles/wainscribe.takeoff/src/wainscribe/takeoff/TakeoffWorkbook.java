@@ -46,14 +46,14 @@ public final class TakeoffWorkbook {
 	 */
 	public void write(HomeTakeoff takeoff, OutputStream out) throws IOException {
 		SheetNames names = new SheetNames();
-		Workbook workbook = new Workbook(out, "Wainscribe", "1.0"); //$NON-NLS-1$ //$NON-NLS-2$
-		summary(workbook.newWorksheet(names.of(Messages.TakeoffWorkbook_Summary)), takeoff);
-		lines(workbook.newWorksheet(names.of(Messages.TakeoffWorkbook_BuyingList)), takeoff.lines(), takeoff.totals(),
-				takeoff.currency());
-		for (RoomTakeoff room : takeoff.rooms()) {
-			lines(workbook.newWorksheet(names.of(room.room())), room.lines(), room.totals(), takeoff.currency());
+		try (Workbook workbook = new Workbook(out, "Wainscribe", "1.0")) { //$NON-NLS-1$ //$NON-NLS-2$
+			summary(workbook.newWorksheet(names.of(Messages.TakeoffWorkbook_Summary)), takeoff);
+			lines(workbook.newWorksheet(names.of(Messages.TakeoffWorkbook_BuyingList)), takeoff.lines(), takeoff.totals(),
+					takeoff.currency());
+			for (RoomTakeoff room : takeoff.rooms()) {
+				lines(workbook.newWorksheet(names.of(room.room())), room.lines(), room.totals(), takeoff.currency());
+			}
 		}
-		workbook.finish();
 	}
 
 	private static void summary(Worksheet sheet, HomeTakeoff takeoff) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 
@@ -100,6 +102,20 @@ class TakeoffWorkbookTest {
 		List<Element> numbers = elements(list, "c").stream().filter(cell -> !cell.getAttribute("t").equals("s")).toList();
 		List<String> values = numbers.stream().map(Element::getTextContent).toList();
 		assertTrue(values.contains("38.10"), values.toString());
+	}
+
+	@Test
+	void theStreamStaysOpen() throws Exception {
+		AtomicBoolean closed = new AtomicBoolean();
+		ByteArrayOutputStream out = new ByteArrayOutputStream() {
+			@Override
+			public void close() {
+				closed.set(true);
+			}
+		};
+		new TakeoffWorkbook().write(takeoff(), out);
+		assertFalse(closed.get());
+		assertTrue(out.size() > 0);
 	}
 
 	@Test
