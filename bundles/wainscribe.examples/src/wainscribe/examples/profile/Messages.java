@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.examples.profile;
+
+import org.eclipse.osgi.util.NLS;
+
+/** Name of the example profile. */
+final class Messages extends NLS {
+
+	public static String ReededProfiles_Name;
+
+	static {
+		initializeMessages("wainscribe.examples.profile.messages", Messages.class); //$NON-NLS-1$
+	}
+
+	private Messages() {
+	}
+}
