@@ -71,8 +71,11 @@ public final class PackFiles {
 
 	/** Writes {@code quantities.xlsx}. */
 	public void quantities(Path draft) throws IOException {
-		try (OutputStream out = Files.newOutputStream(draft.resolve("quantities.xlsx"))) { //$NON-NLS-1$
+		Path written = draft.resolve("quantities.part"); //$NON-NLS-1$
+		try (OutputStream out = Files.newOutputStream(written)) {
 			new TakeoffWorkbook().write(content.takeoff(), out);
 		}
+		TimelessZip.copy(written, draft.resolve("quantities.xlsx")); //$NON-NLS-1$
+		Files.delete(written);
 	}
 }
