@@ -116,7 +116,7 @@ maven() {
 	(cd "$ROOT" && "$MVN" -B "$@") </dev/null 2>&1 | tee "$log" | progress
 	code=${PIPESTATUS[0]}
 	if [ "$code" -ne 0 ]; then
-		grep -E '^\[ERROR\]|^\[FATAL\]' "$log" | grep -v '^\[ERROR\] *$' | head -n "${ERROR_LINES:-60}" >&2
+		grep -E '^\[ERROR\]|^\[FATAL\]' "$log" | grep -vE '^\[ERROR\] *$|\$\{osgi.platform\}' | head -n "${ERROR_LINES:-60}" >&2
 		say "The build failed; the whole log is $log"
 	fi
 	return "$code"
