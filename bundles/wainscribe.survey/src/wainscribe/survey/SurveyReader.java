@@ -56,13 +56,13 @@ public final class SurveyReader {
 	public Survey read(Path file) throws IOException {
 		String name = file.toString();
 		if (Files.isDirectory(file)) {
-			return unreadable(name, "expected a CSV file, found a folder"); //$NON-NLS-1$
+			return unreadable(name, Messages.SurveyReader_Folder);
 		}
 		if (!Files.exists(file)) {
-			return unreadable(name, "expected a CSV file, found nothing there"); //$NON-NLS-1$
+			return unreadable(name, Messages.SurveyReader_Missing);
 		}
 		if (!Files.isReadable(file)) {
-			return unreadable(name, "expected a file that may be read"); //$NON-NLS-1$
+			return unreadable(name, Messages.SurveyReader_Unreadable);
 		}
 		try (InputStream stream = Files.newInputStream(file)) {
 			return read(name, stream);

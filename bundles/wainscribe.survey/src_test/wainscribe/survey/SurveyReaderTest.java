@@ -248,4 +248,12 @@ class SurveyReaderTest {
 		Survey tooMany = Surveys.read(Surveys.HALL + window.repeat(20_000));
 		assertEquals("survey.csv, row 20003, column 1: \"window\": expected at most 20000 rows", tooMany.firstError().orElseThrow().inFile("survey.csv"));
 	}
+
+	@Test
+	void aDiagonalThatDoesNotFitIsToldInItsOwnRow() throws IOException {
+		Survey survey = Surveys.read(Surveys.HALL + "diagonal,Hall,,first,,,153 5/8,,,,from=A;to=C\ndiagonal,Hall,,second,,,160,,,,from=B;to=D\n");
+		assertEquals(List.of("survey.csv, row 9, column width: \"160\": the diagonal from wall B to wall D measures 13' 4\", walls and angles give 12' 9 11/16\"; measure the corners between them"),
+				survey.problems().stream().map(each -> each.inFile("survey.csv")).toList());
+		assertEquals("second", SurveyReport.of(survey).rooms().getFirst().doubtful().getFirst().element());
+	}
 }

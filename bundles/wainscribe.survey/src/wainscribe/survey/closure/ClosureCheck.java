@@ -7,7 +7,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+
+import org.eclipse.osgi.util.NLS;
 
 import wainscribe.model.Room;
 import wainscribe.model.Wall;
@@ -27,6 +30,7 @@ public final class ClosureCheck {
 	private static final double DOUBTFUL_SHARE = 0.001;
 	private static final double REFUSED_SHARE = 0.05;
 	private static final double REFUSED_DEGREES = 5;
+	private static final int MOST_OTHERS = 3;
 	private static final double SQUARE_MILLIMETRES_PER_SQUARE_METRE = 1e6;
 
 	private final LengthUnit units;
@@ -93,26 +97,26 @@ public final class ClosureCheck {
 				.min(Comparator.comparingDouble(each -> traverse.withAngleBlame(each).misclosure())).orElseThrow();
 		Wall wall = room.getWalls().get(corner);
 		double sum = (traverse.size() - 2) * 180.0;
-		return new Doubt(wall.getName(), "", "expected the inside angles of room " + room.getName() + " to add up to " //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-				+ plain(sum) + " degrees; they add up to " + plain(sum + traverse.angleMiss()) //$NON-NLS-1$
-				+ ", most likely wrong at the right end of wall " + wall.getName(), true); //$NON-NLS-1$
+		return new Doubt(wall.getName(), "", //$NON-NLS-1$
+				NLS.bind(Messages.ClosureCheck_Angles,
+						new Object[] { room.getName(), plain(sum), plain(sum + traverse.angleMiss()), wall.getName() }), true);
 	}
 
 	private Doubt lengthDoubt(Room room, RoomTraverse traverse, Traverse walk) {
 		List<WrongWall> guesses = WrongWall.likeliest(walk, traverse.diagonals());
+		String miss = shown(walk.misclosure());
 		if (guesses.isEmpty()) {
-			Wall longest = room.getWalls().stream().max(Comparator.comparing(Wall::getLength)).orElseThrow();
-			return new Doubt(longest.getName(), "", missing(room, walk) + ", most likely in wall " + longest.getName(), false); //$NON-NLS-1$ //$NON-NLS-2$
+			String longest = room.getWalls().stream().max(Comparator.comparing(Wall::getLength)).orElseThrow().getName();
+			return new Doubt(longest, "", //$NON-NLS-1$
+					NLS.bind(Messages.ClosureCheck_Longest, new Object[] { room.getName(), miss, longest }), false);
 		}
 		WrongWall best = guesses.getFirst();
 		String name = room.getWalls().get(best.wall()).getName();
-		String others = String.join(" or ", guesses.stream().skip(1).limit(3).map(guess -> room.getWalls().get(guess.wall()).getName()).toList()); //$NON-NLS-1$
-		return new Doubt(name, "", missing(room, walk) + ", most likely in wall " + name + " (" + shown(best.length()) + " would close)" //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
-				+ (others.isEmpty() ? "" : ", else in " + others), false); //$NON-NLS-1$ //$NON-NLS-2$
-	}
-
-	private String missing(Room room, Traverse walk) {
-		return "expected the walls of room " + room.getName() + " to close; they miss by " + shown(walk.misclosure()); //$NON-NLS-1$ //$NON-NLS-2$
+		String others = guesses.stream().skip(1).limit(MOST_OTHERS).map(guess -> room.getWalls().get(guess.wall()).getName())
+				.collect(Collectors.joining(Messages.ClosureCheck_Or));
+		String message = others.isEmpty() ? Messages.ClosureCheck_Likeliest : Messages.ClosureCheck_LikeliestOf;
+		return new Doubt(name, "", //$NON-NLS-1$
+				NLS.bind(message, new Object[] { room.getName(), miss, name, shown(best.length()), others }), false);
 	}
 
 	private List<Doubt> diagonalDoubts(Room room, RoomTraverse traverse, Traverse walk) {
@@ -124,8 +128,9 @@ public final class ClosureCheck {
 				String from = room.getWalls().get(diagonal.from()).getName();
 				String to = room.getWalls().get(diagonal.to()).getName();
 				String name = diagonal.source().getName() == null ? "diagonal" : diagonal.source().getName(); //$NON-NLS-1$
-				doubts.add(new Doubt(from, name, "the diagonal from wall " + from + " to wall " + to + " measures " + shown(diagonal.distance()) //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-						+ ", walls and angles give " + shown(computed) + "; measure the corners between them", false)); //$NON-NLS-1$ //$NON-NLS-2$
+				doubts.add(new Doubt(from, name,
+						NLS.bind(Messages.ClosureCheck_Diagonal,
+								new Object[] { from, to, shown(diagonal.distance()), shown(computed) }), false));
 			}
 		}
 		return doubts;

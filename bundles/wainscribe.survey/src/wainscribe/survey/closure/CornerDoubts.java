@@ -6,6 +6,8 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.Corner;
 import wainscribe.model.Room;
 import wainscribe.model.Wall;
@@ -37,11 +39,11 @@ final class CornerDoubts {
 			}
 			BigDecimal angle = CornerAngle.of(wall);
 			if (wall.getAngle() != null && Math.abs(wall.getAngle().subtract(angle).doubleValue()) > LARGEST_DIFFERENCE) {
-				doubts.add(new Doubt(wall.getName(), "corner", "the angle is given as " + wall.getAngle().toPlainString() //$NON-NLS-1$ //$NON-NLS-2$
-						+ " degrees, the triangle measured there gives " + angle.setScale(1, RoundingMode.HALF_UP).toPlainString(), true)); //$NON-NLS-1$
+				doubts.add(new Doubt(wall.getName(), "corner", //$NON-NLS-1$
+						NLS.bind(Messages.CornerDoubts_AngleAgainstTriangle, wall.getAngle().toPlainString(), angle.setScale(1, RoundingMode.HALF_UP).toPlainString()), true));
 			} else if (degreesPerReading(corner) > WORST_DEGREES) {
-				doubts.add(new Doubt(wall.getName(), "corner", "legs of " + shown(corner.getLegThis()) + " and " + shown(corner.getLegNext()) //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-						+ " are too short to tell the angle; measure 600 mm or 24 in along each wall", true)); //$NON-NLS-1$
+				doubts.add(new Doubt(wall.getName(), "corner", //$NON-NLS-1$
+						NLS.bind(Messages.CornerDoubts_ShortLegs, shown(corner.getLegThis()), shown(corner.getLegNext())), true));
 			}
 		}
 		return doubts;

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.Brief;
 import wainscribe.model.Finish;
 import wainscribe.model.Paint;
@@ -59,7 +61,7 @@ final class DecisionBuilder {
 		for (String key : keys) {
 			SurveyRow first = before.putIfAbsent(key, row);
 			if (first != null && form.notes().containsKey(key)) {
-				draft.refuse(row, SurveyColumn.NOTE, "expected " + key + " to be decided once; row " + first.row() + " decides it too"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+				draft.refuse(row, SurveyColumn.NOTE, NLS.bind(Messages.DecisionBuilder_DecidedTwice, key, first.row()));
 			}
 		}
 	}
@@ -81,7 +83,7 @@ final class DecisionBuilder {
 		if (room != null) {
 			takeFinishOf(row, form, room);
 		} else if (draft.rooms().isEmpty()) {
-			draft.refuse(row, SurveyColumn.ROOM, "expected a room of this survey, which has none"); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.ROOM, Messages.DecisionBuilder_NoRooms);
 		} else {
 			draft.rooms().values().forEach(each -> takeFinishOf(row, form, each));
 		}
@@ -102,7 +104,7 @@ final class DecisionBuilder {
 		boolean isSame = name != null && name.equals(otherName) && zone.getSurface() == otherZone.getSurface()
 				&& zone.getWalls().equals(otherZone.getWalls());
 		if (isSame) {
-			draft.refuse(row, SurveyColumn.NAME, "expected each name once for a surface; the first is row " + otherRow.row()); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.NAME, NLS.bind(Messages.DecisionBuilder_NameTwice, otherRow.row()));
 		}
 	}
 
@@ -111,7 +113,7 @@ final class DecisionBuilder {
 		if (zone == null) {
 			zone = WainscribeFactory.eINSTANCE.createSurfaceZone();
 			zone.setSurface(Surface.WALLS);
-			draft.add(row, SurveyColumn.NOTE, Severity.NOTICE, "no surface given; taken as surface=walls"); //$NON-NLS-1$
+			draft.add(row, SurveyColumn.NOTE, Severity.NOTICE, Messages.DecisionBuilder_NoSurface);
 		}
 		for (String wall : wallsOf(row, room)) {
 			zone.getWalls().add(wall);
@@ -131,8 +133,8 @@ final class DecisionBuilder {
 			String wall = NoteText.plain(name.strip());
 			names.add(wall);
 			if (room != null && room.getWalls().stream().noneMatch(each -> wall.equals(each.getName()))) {
-				draft.refuse(row, SurveyColumn.WALL, "expected a wall of this room" //$NON-NLS-1$
-						+ DraftBuilder.list(new java.util.LinkedHashSet<>(room.getWalls().stream().map(each -> each.getName()).toList())));
+				draft.refuse(row, SurveyColumn.WALL,
+						NLS.bind(Messages.DecisionBuilder_UnknownWall, DraftBuilder.list(room.getWalls().stream().map(each -> each.getName()).toList())));
 				break;
 			}
 		}

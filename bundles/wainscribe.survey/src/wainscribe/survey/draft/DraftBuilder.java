@@ -2,11 +2,13 @@
 package wainscribe.survey.draft;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+
+import org.eclipse.osgi.util.NLS;
 
 import wainscribe.model.Corner;
 import wainscribe.model.Diagonal;
@@ -48,7 +50,7 @@ final class DraftBuilder {
 			if (kind.isPresent()) {
 				byKind.computeIfAbsent(kind.get(), each -> new ArrayList<>()).add(row);
 			} else {
-				draft.refuse(row, SurveyColumn.KIND, "expected " + RowKind.words()); //$NON-NLS-1$
+				draft.refuse(row, SurveyColumn.KIND, NLS.bind(Messages.DraftBuilder_UnknownKind, RowKind.words()));
 			}
 		}
 		byKind.forEach((kind, found) -> found.forEach(row -> take(kind, row)));
@@ -62,7 +64,8 @@ final class DraftBuilder {
 		Room room = draft.rooms().get(row.cell(SurveyColumn.ROOM));
 		boolean isInRoom = kind != RowKind.HOME && kind != RowKind.ROOM && !row.cell(SurveyColumn.ROOM).isEmpty();
 		if (isInRoom && room == null) {
-			draft.refuse(row, SurveyColumn.ROOM, "expected a room of this survey" + DraftBuilder.list(draft.rooms().keySet())); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.ROOM,
+					NLS.bind(Messages.DraftBuilder_UnknownRoom, list(draft.rooms().keySet())));
 			return;
 		}
 		switch (kind) {
@@ -76,8 +79,9 @@ final class DraftBuilder {
 		}
 	}
 
-	static String list(Set<String> names) {
-		return names.isEmpty() ? ", which has none" : ": " + String.join(", ", names.stream().limit(12).toList()); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+	/** Returns what there is instead of a name that is not known. */
+	static String list(Collection<String> names) {
+		return names.isEmpty() ? Messages.DraftBuilder_None : ": " + String.join(", ", names.stream().limit(12).toList()); //$NON-NLS-1$ //$NON-NLS-2$
 	}
 
 	private boolean namesFit(SurveyRow row, RowForm form) {
@@ -85,10 +89,10 @@ final class DraftBuilder {
 		for (SurveyColumn column : List.of(SurveyColumn.ROOM, SurveyColumn.WALL, SurveyColumn.NAME)) {
 			String name = row.cell(column);
 			if (name.isEmpty() && form.needed().contains(column)) {
-				draft.refuse(row, column, "expected the name of a " + column.title()); //$NON-NLS-1$
+				draft.refuse(row, column, NLS.bind(Messages.DraftBuilder_NoName, column.title()));
 				fit = false;
 			} else if (name.length() > LONGEST_NAME) {
-				draft.refuse(row, column, "expected a name of at most " + LONGEST_NAME + " characters"); //$NON-NLS-1$ //$NON-NLS-2$
+				draft.refuse(row, column, NLS.bind(Messages.DraftBuilder_LongName, LONGEST_NAME));
 				fit = false;
 			}
 		}
@@ -97,7 +101,7 @@ final class DraftBuilder {
 
 	private void takeHome(SurveyRow row, RowForm form) {
 		if (homeRow != null) {
-			draft.refuse(row, SurveyColumn.KIND, "expected one home; the first is row " + homeRow.row()); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.KIND, NLS.bind(Messages.DraftBuilder_HomeTwice, homeRow.row()));
 			return;
 		}
 		homeRow = row;
@@ -110,7 +114,7 @@ final class DraftBuilder {
 		String name = row.cell(SurveyColumn.ROOM);
 		Room first = draft.rooms().get(name);
 		if (first != null) {
-			draft.refuse(row, SurveyColumn.ROOM, "expected each room once; the first is row " + draft.rowOf(first).row()); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.ROOM, NLS.bind(Messages.DraftBuilder_RoomTwice, draft.rowOf(first).row()));
 			return;
 		}
 		Room room = WainscribeFactory.eINSTANCE.createRoom();
@@ -123,11 +127,11 @@ final class DraftBuilder {
 		String name = row.cell(SurveyColumn.WALL);
 		Optional<Wall> first = room.getWalls().stream().filter(wall -> name.equals(wall.getName())).findFirst();
 		if (first.isPresent()) {
-			draft.refuse(row, SurveyColumn.WALL, "expected each wall of a room once; the first is row " + draft.rowOf(first.get()).row()); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.WALL, NLS.bind(Messages.DraftBuilder_WallTwice, draft.rowOf(first.get()).row()));
 			return;
 		}
 		if (room.getWalls().size() == MOST_WALLS) {
-			draft.refuse(row, SurveyColumn.WALL, "expected at most " + MOST_WALLS + " walls in a room"); //$NON-NLS-1$ //$NON-NLS-2$
+			draft.refuse(row, SurveyColumn.WALL, NLS.bind(Messages.DraftBuilder_TooManyWalls, MOST_WALLS));
 			return;
 		}
 		Wall wall = WainscribeFactory.eINSTANCE.createWall();
@@ -141,9 +145,9 @@ final class DraftBuilder {
 		name(diagonal, row.cell(SurveyColumn.NAME));
 		filler.fill(diagonal, row, form, room);
 		if (draft.isClean(diagonal) && (diagonal.getFrom() == null || diagonal.getTo() == null)) {
-			draft.refuse(row, SurveyColumn.NOTE, "expected from= and to= with the walls at whose left ends it begins and ends"); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.NOTE, Messages.DraftBuilder_DiagonalEnds);
 		} else if (draft.isClean(diagonal) && diagonal.getFrom() == diagonal.getTo()) {
-			draft.refuse(row, SurveyColumn.NOTE, "expected two different walls"); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.NOTE, Messages.DraftBuilder_DiagonalSameWall);
 		} else {
 			room.getDiagonals().add(diagonal);
 		}
@@ -151,7 +155,7 @@ final class DraftBuilder {
 
 	private void takeCorner(SurveyRow row, RowForm form, Wall wall) {
 		if (wall.getCorner() != null) {
-			draft.refuse(row, SurveyColumn.WALL, "expected each corner once; the first is row " + draft.rowOf(wall.getCorner()).row()); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.WALL, NLS.bind(Messages.DraftBuilder_CornerTwice, draft.rowOf(wall.getCorner()).row()));
 			return;
 		}
 		Corner corner = WainscribeFactory.eINSTANCE.createCorner();

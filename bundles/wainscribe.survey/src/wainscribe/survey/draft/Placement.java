@@ -4,6 +4,8 @@ package wainscribe.survey.draft;
 import java.util.Optional;
 import java.util.Set;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.Box;
 import wainscribe.model.BoxType;
 import wainscribe.model.ExistingTrim;
@@ -39,7 +41,7 @@ final class Placement {
 	void complete(RowKind kind, Placed placed, Wall wall, SurveyRow row, Set<String> keys) {
 		boolean needsType = kind == RowKind.FIXTURE || kind == RowKind.TRIM;
 		if (needsType && !keys.contains(TYPE)) {
-			draft.refuse(row, SurveyColumn.NOTE, "expected type= with what it is, such as type=" + (kind == RowKind.TRIM ? "base" : "mirror")); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+			draft.refuse(row, SurveyColumn.NOTE, NLS.bind(Messages.Placement_NoType, (kind == RowKind.TRIM ? "base" : "mirror"))); //$NON-NLS-1$ //$NON-NLS-2$
 		}
 		if (!draft.isClean(placed)) {
 			return;
@@ -66,13 +68,13 @@ final class Placement {
 			return;
 		}
 		if (box.getGang() == null && box.getType() == BoxType.PANEL) {
-			draft.refuse(row, box.getWidth() == null ? SurveyColumn.WIDTH : SurveyColumn.HEIGHT, "expected the size of the panel"); //$NON-NLS-1$
+			draft.refuse(row, box.getWidth() == null ? SurveyColumn.WIDTH : SurveyColumn.HEIGHT, Messages.Placement_PanelSize);
 			return;
 		}
 		int gangs = box.getGang() == null ? 1 : box.getGang();
 		Optional<PlateSize> size = PlateSize.usual(draft.home().getCountry(), draft.units(), gangs);
 		if (size.isEmpty()) {
-			draft.refuse(row, SurveyColumn.WIDTH, "expected the measured width and height of a plate with " + gangs + " gangs"); //$NON-NLS-1$ //$NON-NLS-2$
+			draft.refuse(row, SurveyColumn.WIDTH, NLS.bind(Messages.Placement_PlateSize, gangs));
 			return;
 		}
 		box.setWidth(box.getWidth() == null ? size.get().width() : box.getWidth());
@@ -81,8 +83,8 @@ final class Placement {
 		if (box.getGang() == null || !PlateSize.isKnown(country)) {
 			// Without a country the unit tells which plates are usual; that is no reason to measure again.
 			boolean isDoubtful = box.getGang() == null || country != null;
-			draft.add(row, SurveyColumn.WIDTH, isDoubtful ? Severity.WARNING : Severity.NOTICE, "\"\": plate not measured; taken as " //$NON-NLS-1$
-					+ draft.shown(box.getWidth()) + " x " + draft.shown(box.getHeight())); //$NON-NLS-1$
+			draft.add(row, SurveyColumn.WIDTH, isDoubtful ? Severity.WARNING : Severity.NOTICE,
+					NLS.bind(Messages.Placement_PlateTaken, draft.shown(box.getWidth()), draft.shown(box.getHeight())));
 		}
 	}
 
@@ -99,7 +101,7 @@ final class Placement {
 		} else if (trim.getType() == TrimType.CROWN && shape.ceilingLeft().isMoreThan(trim.getHeight())) {
 			trim.setY(shape.ceilingLeft().minus(trim.getHeight()));
 		} else {
-			draft.refuse(row, SurveyColumn.Y, "expected the height of the lower edge above the floor"); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.Y, Messages.Placement_LowerEdge);
 		}
 	}
 
@@ -107,16 +109,16 @@ final class Placement {
 		String what = fixture.getType().getLiteral();
 		completeY(fixture, isOnFloor(fixture));
 		if (fixture.getY() == null) {
-			draft.refuse(row, SurveyColumn.Y, "expected the height of the " + what + " above the floor"); //$NON-NLS-1$ //$NON-NLS-2$
+			draft.refuse(row, SurveyColumn.Y, NLS.bind(Messages.Placement_HeightAboveFloor, what));
 		}
 		if (!needsSize(fixture)) {
 			return;
 		}
 		if (fixture.getWidth() == null) {
-			draft.refuse(row, SurveyColumn.WIDTH, "expected the width of the " + what); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.WIDTH, NLS.bind(Messages.Placement_Width, what));
 		}
 		if (fixture.getHeight() == null) {
-			draft.refuse(row, SurveyColumn.HEIGHT, "expected the height of the " + what); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.HEIGHT, NLS.bind(Messages.Placement_Height, what));
 		}
 	}
 
@@ -138,7 +140,7 @@ final class Placement {
 	private void fromCentre(Placed placed, RowKind kind, SurveyRow row) {
 		boolean hasSize = kind != RowKind.STUD && kind != RowKind.PIPE && kind != RowKind.CABLE;
 		if (placed.getWidth() == null && hasSize) {
-			draft.refuse(row, SurveyColumn.WIDTH, "expected the width, as the centre was measured"); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.WIDTH, Messages.Placement_WidthOfCentre);
 		} else if (placed.getWidth() != null) {
 			placed.setX(placed.getX().minus(placed.getWidth().dividedBy(2)));
 		}
@@ -146,7 +148,7 @@ final class Placement {
 			return;
 		}
 		if (placed.getHeight() == null && hasSize) {
-			draft.refuse(row, SurveyColumn.HEIGHT, "expected the height, as the centre was measured"); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.HEIGHT, Messages.Placement_HeightOfCentre);
 		} else if (placed.getHeight() != null) {
 			placed.setY(placed.getY().minus(placed.getHeight().dividedBy(2)));
 		}

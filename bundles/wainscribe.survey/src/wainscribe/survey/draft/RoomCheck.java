@@ -3,6 +3,8 @@ package wainscribe.survey.draft;
 
 import java.util.Optional;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.Diagonal;
 import wainscribe.model.Room;
 import wainscribe.model.Wall;
@@ -33,7 +35,7 @@ final class RoomCheck {
 	void check(Room room) {
 		SurveyRow row = draft.rowOf(room);
 		if (room.getWalls().isEmpty()) {
-			draft.doubt(row, SurveyColumn.ROOM, "no wall of this room in the survey"); //$NON-NLS-1$
+			draft.doubt(row, SurveyColumn.ROOM, Messages.RoomCheck_NoWalls);
 		}
 		for (Wall wall : room.getWalls()) {
 			checkWall(room, wall);
@@ -49,18 +51,18 @@ final class RoomCheck {
 	private void checkWall(Room room, Wall wall) {
 		SurveyRow row = draft.rowOf(wall);
 		if (draft.isClean(wall) && draft.isClean(room) && wall.getHeight() == null && room.getHeight() == null) {
-			draft.refuse(row, SurveyColumn.HEIGHT, "expected a height here or in the row of the room"); //$NON-NLS-1$
+			draft.refuse(row, SurveyColumn.HEIGHT, Messages.RoomCheck_NoHeight);
 		}
 		if (wall.getLength() != null && wall.getLength().isMoreThan(LONG_WALL)) {
-			draft.doubt(row, SurveyColumn.WIDTH, "a wall of " + draft.shown(wall.getLength()) + "; is the unit right?"); //$NON-NLS-1$ //$NON-NLS-2$
+			draft.doubt(row, SurveyColumn.WIDTH, NLS.bind(Messages.RoomCheck_LongWall, draft.shown(wall.getLength())));
 		}
 		if (wall.getLength() != null && wall.getLength().isLessThan(SHORT_WALL)) {
-			draft.doubt(row, SurveyColumn.WIDTH, "a wall of only " + draft.shown(wall.getLength()) + "; is the unit right?"); //$NON-NLS-1$ //$NON-NLS-2$
+			draft.doubt(row, SurveyColumn.WIDTH, NLS.bind(Messages.RoomCheck_ShortWall, draft.shown(wall.getLength())));
 		}
 		Length height = wall.getHeight() == null ? room.getHeight() : wall.getHeight();
 		if (height != null && height.isMoreThan(HIGH_CEILING)) {
 			draft.doubt(wall.getHeight() == null ? draft.rowOf(room) : row, SurveyColumn.HEIGHT,
-					"a ceiling at " + draft.shown(height) + "; is the unit right?"); //$NON-NLS-1$ //$NON-NLS-2$
+					NLS.bind(Messages.RoomCheck_HighCeiling, draft.shown(height)));
 		}
 	}
 

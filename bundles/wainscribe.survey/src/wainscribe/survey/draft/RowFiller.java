@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.Element;
 import wainscribe.model.Room;
 import wainscribe.model.length.LengthUnit;
@@ -41,7 +43,7 @@ final class RowFiller {
 			if (field.isPresent()) {
 				fillCell(target, row, field.get(), room);
 			} else if (!form.uses(column) && !row.cell(column).isEmpty()) {
-				draft.add(row, column, Severity.NOTICE, QuotedText.of(row.cell(column)) + ": not used in a row of this kind"); //$NON-NLS-1$
+				draft.add(row, column, Severity.NOTICE, NLS.bind(Messages.RowFiller_CellNotUsed, QuotedText.of(row.cell(column))));
 			}
 		}
 		Set<String> keys = new LinkedHashSet<>();
@@ -69,12 +71,12 @@ final class RowFiller {
 			return;
 		}
 		if (!keys.add(entry.key())) {
-			draft.refuseText(row, SurveyColumn.NOTE, QuotedText.of(text) + ": expected each key once in a note"); //$NON-NLS-1$
+			draft.refuseText(row, SurveyColumn.NOTE, NLS.bind(Messages.RowFiller_KeyTwice, QuotedText.of(text)));
 			return;
 		}
 		NoteField field = form.notes().get(entry.key());
 		if (field == null) {
-			draft.add(row, SurveyColumn.NOTE, Severity.NOTICE, QuotedText.of(text) + ": no key of this kind of row; kept as it is"); //$NON-NLS-1$
+			draft.add(row, SurveyColumn.NOTE, Severity.NOTICE, NLS.bind(Messages.RowFiller_UnknownKey, QuotedText.of(text)));
 			target.getNotes().add(text);
 			return;
 		}

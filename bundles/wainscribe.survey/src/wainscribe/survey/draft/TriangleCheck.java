@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.survey.draft;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.Corner;
 import wainscribe.model.length.Length;
 import wainscribe.survey.SurveyColumn;
@@ -18,9 +20,9 @@ final class TriangleCheck {
 		Length most = corner.getLegThis().plus(corner.getLegNext());
 		Length diagonal = corner.getDiagonal();
 		if (!diagonal.isMoreThan(least) || diagonal.isMoreThan(most)) {
-			draft.refuse(row, SurveyColumn.DEPTH, "expected a diagonal longer than " + draft.shown(least) + " and at most " //$NON-NLS-1$ //$NON-NLS-2$
-					+ draft.shown(most) + ", as the legs are " + draft.shown(corner.getLegThis()) + " and " //$NON-NLS-1$ //$NON-NLS-2$
-					+ draft.shown(corner.getLegNext()));
+			draft.refuse(row, SurveyColumn.DEPTH,
+					NLS.bind(Messages.TriangleCheck_NoTriangle,
+							new Object[] { draft.shown(least), draft.shown(most), draft.shown(corner.getLegThis()), draft.shown(corner.getLegNext()) }));
 		}
 	}
 }

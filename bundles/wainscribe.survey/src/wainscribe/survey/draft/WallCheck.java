@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.ExistingTrim;
 import wainscribe.model.Opening;
 import wainscribe.model.Placed;
@@ -47,7 +49,7 @@ final class WallCheck {
 			SurveyRow row = draft.rowOf(placed);
 			SurveyRow before = placed.getName() == null ? null : first.putIfAbsent(placed.getName(), row);
 			if (before != null) {
-				draft.refuse(row, SurveyColumn.NAME, "expected each name once on wall " + wall.getName() + "; the first is row " + before.row()); //$NON-NLS-1$ //$NON-NLS-2$
+				draft.refuse(row, SurveyColumn.NAME, NLS.bind(Messages.WallCheck_NameTwice, wall.getName(), before.row()));
 			}
 		}
 	}
@@ -55,14 +57,15 @@ final class WallCheck {
 	private void checkEnds(Wall wall, Placed placed) {
 		SurveyRow row = draft.rowOf(placed);
 		if (placed.getX().signum() < 0) {
-			draft.refuse(row, SurveyColumn.X, "expected a " + word(row) + " that begins on the wall; its left edge is at " + draft.shown(placed.getX())); //$NON-NLS-1$ //$NON-NLS-2$
+			draft.refuse(row, SurveyColumn.X, NLS.bind(Messages.WallCheck_BeforeStart, word(row), draft.shown(placed.getX())));
 			return;
 		}
 		Length end = placed.getWidth() == null ? placed.getX() : placed.getX().plus(placed.getWidth());
 		if (end.isMoreThan(wall.getLength())) {
 			boolean hasWidth = !row.cell(SurveyColumn.WIDTH).isEmpty();
-			draft.refuse(row, hasWidth ? SurveyColumn.WIDTH : SurveyColumn.X, "expected a " + word(row) + " that ends on wall " //$NON-NLS-1$ //$NON-NLS-2$
-					+ wall.getName() + ", at most " + draft.shown(wall.getLength()) + " from its left end; it ends at " + draft.shown(end)); //$NON-NLS-1$ //$NON-NLS-2$
+			draft.refuse(row, hasWidth ? SurveyColumn.WIDTH : SurveyColumn.X,
+					NLS.bind(Messages.WallCheck_PastEnd,
+							new Object[] { word(row), wall.getName(), draft.shown(wall.getLength()), draft.shown(end) }));
 		}
 	}
 
@@ -79,7 +82,7 @@ final class WallCheck {
 		Length right = placed.getWidth() == null ? placed.getX() : placed.getX().plus(placed.getWidth());
 		Length floor = shape.floorAt(placed.getX());
 		if (placed.getY().isLessThan(floor.min(Length.ZERO))) {
-			draft.refuse(row, SurveyColumn.Y, "expected a " + word(row) + " above the floor; its lower edge is at " + draft.shown(placed.getY())); //$NON-NLS-1$ //$NON-NLS-2$
+			draft.refuse(row, SurveyColumn.Y, NLS.bind(Messages.WallCheck_BelowFloor, word(row), draft.shown(placed.getY())));
 			return;
 		}
 		Length top = placed.getY().plus(placed.getHeight() == null ? Length.ZERO : placed.getHeight()).plus(floor.min(Length.ZERO));
@@ -87,8 +90,8 @@ final class WallCheck {
 				: shape.ceilingAt(placed.getX()).min(shape.ceilingAt(right));
 		if (ceiling.signum() > 0 && top.isMoreThan(ceiling)) {
 			boolean hasHeight = !row.cell(SurveyColumn.HEIGHT).isEmpty();
-			draft.refuse(row, hasHeight ? SurveyColumn.HEIGHT : SurveyColumn.Y, "expected a " + word(row) //$NON-NLS-1$
-					+ " that ends below the ceiling, at most " + draft.shown(ceiling) + " from the floor; it ends at " + draft.shown(top)); //$NON-NLS-1$ //$NON-NLS-2$
+			draft.refuse(row, hasHeight ? SurveyColumn.HEIGHT : SurveyColumn.Y,
+					NLS.bind(Messages.WallCheck_AboveCeiling, new Object[] { word(row), draft.shown(ceiling), draft.shown(top) }));
 		}
 	}
 
@@ -118,7 +121,8 @@ final class WallCheck {
 		boolean isFirst = draft.rowOf(one).row() < draft.rowOf(other).row();
 		SurveyRow first = draft.rowOf(isFirst ? one : other);
 		SurveyRow second = draft.rowOf(isFirst ? other : one);
-		draft.refuse(second, SurveyColumn.X, "expected a " + word(second) + " clear of the " + word(first) + " in row " + first.row()); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+		draft.refuse(second, SurveyColumn.X,
+				NLS.bind(Messages.WallCheck_Overlap, new Object[] { word(second), word(first), first.row() }));
 	}
 
 	private static String word(SurveyRow row) {

@@ -3,7 +3,8 @@ package wainscribe.survey.draft;
 
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+
+import org.eclipse.osgi.util.NLS;
 
 import wainscribe.model.Box;
 import wainscribe.model.ExistingTrim;
@@ -40,8 +41,8 @@ final class WallContents {
 		String name = row.cell(SurveyColumn.WALL);
 		Optional<Wall> found = room.getWalls().stream().filter(wall -> name.equals(wall.getName())).findFirst();
 		if (found.isEmpty()) {
-			draft.refuse(row, SurveyColumn.WALL, "expected a wall of this room" //$NON-NLS-1$
-					+ DraftBuilder.list(room.getWalls().stream().map(Wall::getName).collect(Collectors.toCollection(java.util.LinkedHashSet::new))));
+			draft.refuse(row, SurveyColumn.WALL,
+					NLS.bind(Messages.WallContents_UnknownWall, DraftBuilder.list(room.getWalls().stream().map(Wall::getName).toList())));
 		}
 		return found;
 	}

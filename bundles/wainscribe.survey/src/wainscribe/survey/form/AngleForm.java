@@ -24,7 +24,7 @@ enum AngleForm implements ValueForm {
 				return angle;
 			}
 		}
-		throw new ValueException("expected an angle in degrees above 0 and below 360"); //$NON-NLS-1$
+		throw new ValueException(Messages.AngleForm_Expected);
 	}
 
 	@Override

@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.length.LengthUnit;
 import wainscribe.survey.SurveyColumn;
 
@@ -40,7 +42,7 @@ public final class CellField {
 		if (!text.isEmpty()) {
 			target.eSet(attribute, form.read(text, context));
 		} else if (required != null) {
-			throw new ValueException("expected " + required); //$NON-NLS-1$
+			throw new ValueException(NLS.bind(Messages.CellField_Required, required));
 		}
 	}
 

@@ -15,7 +15,7 @@ record CentreField(String key) implements NoteField {
 	@Override
 	public void read(EObject target, String text, ReadingContext context) throws ValueException {
 		if (!CENTRE.equalsIgnoreCase(text)) {
-			throw new ValueException("expected centre"); //$NON-NLS-1$
+			throw new ValueException(Messages.CentreField_Expected);
 		}
 	}
 

@@ -34,9 +34,9 @@ final class DecisionForms {
 					new ZoneSurfaceField("surface", MODEL.getPaint_Zone(), List.of("walls", "trim", "ceiling", "lower", "upper")), //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$ //$NON-NLS-6$
 					new AttributeField("colour", MODEL.getPaint_Colour(), WordForm.COLOUR), //$NON-NLS-1$
 					word("gloss", MODEL.getPaint_Gloss()), word("binder", MODEL.getPaint_Binder()), //$NON-NLS-1$ //$NON-NLS-2$
-					new AttributeField("scrub", MODEL.getPaint_Scrub(), new WholeForm(1, 5, "a wet-scrub class")), //$NON-NLS-1$ //$NON-NLS-2$
+					new AttributeField("scrub", MODEL.getPaint_Scrub(), new WholeForm(1, 5, Messages.DecisionForms_ScrubClass)), //$NON-NLS-1$
 					flag("mildew", MODEL.getPaint_Mildew()), //$NON-NLS-1$
-					new AttributeField("coats", MODEL.getPaint_Coats(), new WholeForm(1, 9, "a number of coats")), //$NON-NLS-1$ //$NON-NLS-2$
+					new AttributeField("coats", MODEL.getPaint_Coats(), new WholeForm(1, 9, Messages.DecisionForms_Coats)), //$NON-NLS-1$
 					flag("clean", MODEL.getPaint_Clean()), flag("degloss", MODEL.getPaint_Degloss()), //$NON-NLS-1$ //$NON-NLS-2$
 					word("primer", MODEL.getPaint_Primer())); //$NON-NLS-1$
 			case BRIEF -> brief();

@@ -20,7 +20,7 @@ enum FlagForm implements ValueForm {
 		if (NO.equalsIgnoreCase(text)) {
 			return Boolean.FALSE;
 		}
-		throw new ValueException("expected yes or no"); //$NON-NLS-1$
+		throw new ValueException(Messages.FlagForm_Expected);
 	}
 
 	@Override

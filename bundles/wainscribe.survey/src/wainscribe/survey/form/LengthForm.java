@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.survey.form;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.length.Length;
 import wainscribe.model.length.LengthFormat;
 import wainscribe.model.length.LengthParser;
@@ -25,12 +27,12 @@ enum LengthForm implements ValueForm {
 		LengthUnit units = context.units();
 		LengthParser.Reading reading = parsed(text, units == null ? LengthUnit.MILLIMETRE : units);
 		if (units == null && !reading.equals(parsed(text, LengthUnit.INCH))) {
-			throw new ValueException("expected a unit, such as 72 1/2\" or 1842mm, or a line # units: in or # units: mm above the header"); //$NON-NLS-1$
+			throw new ValueException(Messages.LengthForm_NoUnit);
 		}
 		Length length = reading.nearest();
 		checkRange(length);
 		if (!reading.isExact()) {
-			context.remark("no tape has this mark; kept as " + LengthFormat.asStored(length)); //$NON-NLS-1$
+			context.remark(NLS.bind(Messages.LengthForm_NoTapeMark, LengthFormat.asStored(length)));
 		}
 		return length;
 	}
@@ -45,13 +47,13 @@ enum LengthForm implements ValueForm {
 
 	private void checkRange(Length length) throws ValueException {
 		if (this == SIZE && length.signum() <= 0) {
-			throw new ValueException("expected a length above 0"); //$NON-NLS-1$
+			throw new ValueException(Messages.LengthForm_NotAboveZero);
 		}
 		if (this == DISTANCE && length.signum() < 0) {
-			throw new ValueException("expected a length of 0 or more"); //$NON-NLS-1$
+			throw new ValueException(Messages.LengthForm_BelowZero);
 		}
 		if (length.abs().isMoreThan(LONGEST)) {
-			throw new ValueException("expected a length of at most 200 m"); //$NON-NLS-1$
+			throw new ValueException(Messages.LengthForm_TooLong);
 		}
 	}
 

@@ -15,7 +15,7 @@ record ListForm(ValueForm item) implements ValueForm {
 		List<Object> values = new ArrayList<>();
 		for (String part : NoteText.split(text, NoteText.LIST_SEPARATOR)) {
 			if (part.isBlank()) {
-				throw new ValueException("expected a value between two |"); //$NON-NLS-1$
+				throw new ValueException(Messages.ListForm_EmptyItem);
 			}
 			values.add(item.read(part.strip(), context));
 		}

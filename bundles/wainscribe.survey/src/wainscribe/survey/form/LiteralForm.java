@@ -7,6 +7,8 @@ import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EEnumLiteral;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.length.LengthUnit;
 
 /**
@@ -36,7 +38,7 @@ record LiteralForm(EEnum type, List<String> words) implements ValueForm {
 				return type.getEEnumLiteralByLiteral(word).getInstance();
 			}
 		}
-		throw new ValueException("expected " + Words.either(words)); //$NON-NLS-1$
+		throw new ValueException(NLS.bind(Messages.LiteralForm_Expected, Words.either(words)));
 	}
 
 	@Override

@@ -3,6 +3,8 @@ package wainscribe.survey.form;
 
 import java.math.BigDecimal;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.length.LengthUnit;
 import wainscribe.model.measure.Measure;
 import wainscribe.model.measure.MeasureUnit;
@@ -11,13 +13,13 @@ import wainscribe.model.measure.MeasureUnit;
 enum MeasureForm implements ValueForm {
 
 	/** A temperature indoors or of a wall. */
-	TEMPERATURE(MeasureUnit.Kind.TEMPERATURE, -60, 100, "a temperature from -60C to 100C, such as 20C or 68F"), //$NON-NLS-1$
+	TEMPERATURE(MeasureUnit.Kind.TEMPERATURE, -60, 100, Messages.MeasureForm_Temperature),
 	/** A share of a whole. */
-	SHARE(MeasureUnit.Kind.SHARE, 0, 100, "a share from 0% to 100%, such as 50%"), //$NON-NLS-1$
+	SHARE(MeasureUnit.Kind.SHARE, 0, 100, Messages.MeasureForm_Share),
 	/** A flow of air. */
-	AIR_FLOW(MeasureUnit.Kind.AIR_FLOW, 0, 10_000, "a flow of air, such as 80cfm, 38l/s or 136m3/h"), //$NON-NLS-1$
+	AIR_FLOW(MeasureUnit.Kind.AIR_FLOW, 0, 10_000, Messages.MeasureForm_AirFlow),
 	/** A mass. */
-	MASS(MeasureUnit.Kind.MASS, 0, 10_000, "a mass, such as 12kg or 26lb"); //$NON-NLS-1$
+	MASS(MeasureUnit.Kind.MASS, 0, 10_000, Messages.MeasureForm_Mass);
 
 	private final MeasureUnit.Kind kind;
 	private final BigDecimal least;
@@ -50,7 +52,7 @@ enum MeasureForm implements ValueForm {
 	}
 
 	private ValueException refused() {
-		return new ValueException("expected " + expected); //$NON-NLS-1$
+		return new ValueException(NLS.bind(Messages.MeasureForm_Expected, expected));
 	}
 
 	@Override

@@ -22,7 +22,7 @@ public record NoteEntry(String key, String value) {
 	public static NoteEntry parse(String text) throws ValueException {
 		int equals = text.indexOf('=');
 		if (equals <= 0 || text.substring(0, equals).isBlank()) {
-			throw new ValueException("expected key=value, with a semicolon between two of them"); //$NON-NLS-1$
+			throw new ValueException(Messages.NoteEntry_Syntax);
 		}
 		return new NoteEntry(text.substring(0, equals).strip().toLowerCase(Locale.ROOT), text.substring(equals + 1).strip());
 	}

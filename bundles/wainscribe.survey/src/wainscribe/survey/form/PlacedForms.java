@@ -20,25 +20,25 @@ final class PlacedForms {
 
 	private static final WainscribePackage MODEL = RowForms.model();
 	private static final NoteField AT = new CentreField("at"); //$NON-NLS-1$
-	private static final String FROM_LEFT = "the distance from the wall's left end"; //$NON-NLS-1$
-	private static final String FROM_FLOOR = "the height above the floor"; //$NON-NLS-1$
+	private static final String FROM_LEFT = Messages.PlacedForms_FromLeft;
+	private static final String FROM_FLOOR = Messages.PlacedForms_FromFloor;
 
 	private PlacedForms() {
 	}
 
 	static RowForm of(RowKind kind) {
 		return switch (kind) {
-			case DOOR -> opening(cells(FROM_LEFT, null, "the width of the door in its jambs", "the height")); //$NON-NLS-1$ //$NON-NLS-2$
-			case WINDOW -> opening(cells(FROM_LEFT, FROM_FLOOR, "the width of the window in its jambs", "the height")); //$NON-NLS-1$ //$NON-NLS-2$
+			case DOOR -> opening(cells(FROM_LEFT, null, Messages.PlacedForms_DoorWidth, Messages.PlacedForms_Height));
+			case WINDOW -> opening(cells(FROM_LEFT, FROM_FLOOR, Messages.PlacedForms_WindowWidth, Messages.PlacedForms_Height));
 			case BOX -> placed(MODEL.getBox(), cells(FROM_LEFT, FROM_FLOOR, null, null), word("type", MODEL.getBox_Type()), //$NON-NLS-1$
-					new AttributeField("gang", MODEL.getBox_Gang(), new WholeForm(1, 12, "a number of gangs")), //$NON-NLS-1$ //$NON-NLS-2$
+					new AttributeField("gang", MODEL.getBox_Gang(), new WholeForm(1, 12, Messages.PlacedForms_Gangs)), //$NON-NLS-1$
 					flag("gfci", MODEL.getBox_Gfci()), flag("shaver", MODEL.getBox_Shaver()), AT); //$NON-NLS-1$ //$NON-NLS-2$
 			case FIXTURE -> fixture();
-			case TRIM -> placed(MODEL.getExistingTrim(), cells(null, null, null, "the face height of the moulding"), //$NON-NLS-1$
+			case TRIM -> placed(MODEL.getExistingTrim(), cells(null, null, null, Messages.PlacedForms_FaceHeight),
 					word("type", MODEL.getExistingTrim_Type()), flag("keep", MODEL.getExistingTrim_Keep()), //$NON-NLS-1$ //$NON-NLS-2$
 					flag("raked", MODEL.getExistingTrim_Raked()), AT); //$NON-NLS-1$
 			case STUD, PIPE, CABLE -> placed(MODEL.getService(), cells(FROM_LEFT, null, null, null), AT);
-			case FRAME -> placed(MODEL.getPlacedFrame(), cells(FROM_LEFT, FROM_FLOOR, "the width of the frame", "the height"), AT); //$NON-NLS-1$ //$NON-NLS-2$
+			case FRAME -> placed(MODEL.getPlacedFrame(), cells(FROM_LEFT, FROM_FLOOR, Messages.PlacedForms_FrameWidth, Messages.PlacedForms_Height), AT);
 			default -> throw new IllegalArgumentException(kind.word());
 		};
 	}

@@ -35,19 +35,19 @@ final class RoomForms {
 			case ROOM -> room();
 			case WALL -> wall();
 			case DIAGONAL -> form(MODEL.getDiagonal(), List.of(ROOM), List.of(NAME),
-					List.of(cell(WIDTH, MODEL.getDiagonal_Distance(), SIZE, "the distance measured")), //$NON-NLS-1$
+					List.of(cell(WIDTH, MODEL.getDiagonal_Distance(), SIZE, Messages.RoomForms_Distance)),
 					new DiagonalEndField("from", MODEL.getDiagonal_From()), new DiagonalEndField("to", MODEL.getDiagonal_To())); //$NON-NLS-1$ //$NON-NLS-2$
 			case CORNER -> form(MODEL.getCorner(), List.of(ROOM, WALL), List.of(NAME),
-					List.of(cell(WIDTH, MODEL.getCorner_LegThis(), SIZE, "the leg along this wall"), //$NON-NLS-1$
-							cell(HEIGHT, MODEL.getCorner_LegNext(), SIZE, "the leg along the next wall"), //$NON-NLS-1$
-							cell(DEPTH, MODEL.getCorner_Diagonal(), SIZE, "the diagonal between the ends of the legs"))); //$NON-NLS-1$
+					List.of(cell(WIDTH, MODEL.getCorner_LegThis(), SIZE, Messages.RoomForms_LegThis),
+							cell(HEIGHT, MODEL.getCorner_LegNext(), SIZE, Messages.RoomForms_LegNext),
+							cell(DEPTH, MODEL.getCorner_Diagonal(), SIZE, Messages.RoomForms_CornerDiagonal)));
 			default -> throw new IllegalArgumentException(kind.word());
 		};
 	}
 
 	private static RowForm home() {
 		return form(MODEL.getHome(), List.of(), List.of(NAME), List.of(),
-				new AttributeField("built", MODEL.getHome_Built(), new WholeForm(1000, 2200, "a year")), //$NON-NLS-1$ //$NON-NLS-2$
+				new AttributeField("built", MODEL.getHome_Built(), new WholeForm(1000, 2200, Messages.RoomForms_Year)), //$NON-NLS-1$
 				new AttributeField("currency", MODEL.getHome_Currency(), WordForm.CURRENCY), //$NON-NLS-1$
 				new AttributeField("tax", MODEL.getHome_Tax(), MeasureForm.SHARE), //$NON-NLS-1$
 				new AttributeField("country", MODEL.getHome_Country(), WordForm.COUNTRY)); //$NON-NLS-1$
@@ -68,7 +68,7 @@ final class RoomForms {
 
 	private static RowForm wall() {
 		return form(MODEL.getWall(), List.of(ROOM, WALL), List.of(),
-				List.of(cell(WIDTH, MODEL.getWall_Length(), SIZE, "the length of the wall"), //$NON-NLS-1$
+				List.of(cell(WIDTH, MODEL.getWall_Length(), SIZE, Messages.RoomForms_WallLength),
 						cell(HEIGHT, MODEL.getWall_Height(), SIZE, null),
 						new CellField(ANGLE, MODEL.getWall_Angle(), AngleForm.ANGLE, null)),
 				length("height-right", MODEL.getWall_HeightRight(), DISTANCE), //$NON-NLS-1$

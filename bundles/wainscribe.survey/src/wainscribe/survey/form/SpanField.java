@@ -18,12 +18,12 @@ record SpanField(String key) implements NoteField {
 	public void read(EObject target, String text, ReadingContext context) throws ValueException {
 		int to = text.indexOf(TO);
 		if (to < 0 || text.strip().equals(TO)) {
-			throw new ValueException("expected two lengths with .. between them, such as 16..24"); //$NON-NLS-1$
+			throw new ValueException(Messages.SpanField_Syntax);
 		}
 		Length least = end(text.substring(0, to), context);
 		Length most = end(text.substring(to + TO.length()), context);
 		if (least != null && most != null && most.isLessThan(least)) {
-			throw new ValueException("expected the smaller length first"); //$NON-NLS-1$
+			throw new ValueException(Messages.SpanField_Order);
 		}
 		Brief brief = (Brief) target;
 		brief.setFrameWidthMin(least);

@@ -5,6 +5,8 @@ import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.Wall;
 import wainscribe.model.length.LengthUnit;
 
@@ -23,7 +25,7 @@ record StudField(String key) implements NoteField {
 		try {
 			wall.setStudSpacing(LengthForm.SIZE.read(text, context));
 		} catch (ValueException e) {
-			throw new ValueException(e.getMessage() + ", or unknown"); //$NON-NLS-1$
+			throw new ValueException(NLS.bind(Messages.StudField_OrUnknown, e.getMessage()));
 		}
 	}
 

@@ -3,6 +3,8 @@ package wainscribe.survey.form;
 
 import java.util.List;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.Room;
 import wainscribe.model.Wall;
 import wainscribe.model.length.LengthUnit;
@@ -28,10 +30,10 @@ enum WallNameForm implements ValueForm {
 	static String expected(Room room) {
 		List<String> names = room.getWalls().stream().map(Wall::getName).limit(MOST_LISTED).toList();
 		if (names.isEmpty()) {
-			return "expected a wall of this room, which has none"; //$NON-NLS-1$
+			return Messages.WallNameForm_NoWalls;
 		}
 		String more = room.getWalls().size() > MOST_LISTED ? " ..." : ""; //$NON-NLS-1$ //$NON-NLS-2$
-		return "expected a wall of this room: " + Words.either(names) + more; //$NON-NLS-1$
+		return NLS.bind(Messages.WallNameForm_Walls, Words.either(names), more);
 	}
 
 	@Override

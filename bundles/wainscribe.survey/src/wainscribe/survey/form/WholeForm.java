@@ -3,6 +3,8 @@ package wainscribe.survey.form;
 
 import java.util.regex.Pattern;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.length.LengthUnit;
 
 /** A whole number between two others. */
@@ -18,7 +20,7 @@ record WholeForm(int least, int most, String what) implements ValueForm {
 				return value;
 			}
 		}
-		throw new ValueException("expected " + what + " from " + least + " to " + most); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+		throw new ValueException(NLS.bind(Messages.WholeForm_Range, new Object[] { what, least, most }));
 	}
 
 	@Override

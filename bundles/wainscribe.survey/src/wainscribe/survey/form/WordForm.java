@@ -5,17 +5,19 @@ import java.util.Locale;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.length.LengthUnit;
 
 /** A short code with a fixed shape. */
 enum WordForm implements ValueForm {
 
 	/** ISO 4217 letters of a currency. */
-	CURRENCY("[A-Z]{3}", "the three letters of a currency, such as USD"), //$NON-NLS-1$ //$NON-NLS-2$
+	CURRENCY("[A-Z]{3}", Messages.WordForm_Currency), //$NON-NLS-1$
 	/** Two letters of a country. */
-	COUNTRY("[A-Z]{2}", "the two letters of a country, such as US, UK, IE or CA"), //$NON-NLS-1$ //$NON-NLS-2$
+	COUNTRY("[A-Z]{2}", Messages.WordForm_Country), //$NON-NLS-1$
 	/** A colour on screen. */
-	COLOUR("#[0-9A-F]{6}", "a colour such as #8a9a94"), //$NON-NLS-1$ //$NON-NLS-2$
+	COLOUR("#[0-9A-F]{6}", Messages.WordForm_Colour), //$NON-NLS-1$
 	/** The id of a wall pattern that is known. */
 	PATTERN("[A-Z0-9._-]{1,100}", null); //$NON-NLS-1$
 
@@ -32,7 +34,7 @@ enum WordForm implements ValueForm {
 		String upper = text.toUpperCase(Locale.ROOT);
 		boolean isKnown = this != PATTERN || context.patterns().contains(text);
 		if (!isKnown || !shape.matcher(upper).matches()) {
-			throw new ValueException("expected " + (expected == null ? Words.either(new TreeSet<>(context.patterns())) : expected)); //$NON-NLS-1$
+			throw new ValueException(NLS.bind(Messages.WordForm_Expected, (expected == null ? Words.either(new TreeSet<>(context.patterns())) : expected)));
 		}
 		return switch (this) {
 			case CURRENCY, COUNTRY -> upper;

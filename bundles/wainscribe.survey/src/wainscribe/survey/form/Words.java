@@ -4,6 +4,8 @@ package wainscribe.survey.form;
 import java.util.Collection;
 import java.util.List;
 
+import org.eclipse.osgi.util.NLS;
+
 /** Lists of words in messages. */
 final class Words {
 
@@ -16,6 +18,6 @@ final class Words {
 		if (all.size() < 2) {
 			return String.join("", all); //$NON-NLS-1$
 		}
-		return String.join(", ", all.subList(0, all.size() - 1)) + " or " + all.getLast(); //$NON-NLS-1$ //$NON-NLS-2$
+		return NLS.bind(Messages.Words_Or, String.join(", ", all.subList(0, all.size() - 1)), all.getLast()); //$NON-NLS-1$
 	}
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.survey.QuotedText;
 import wainscribe.survey.SurveyColumn;
 
@@ -32,10 +34,11 @@ record HeaderRow(List<SurveyColumn> columns) {
 			String cell = cells.get(i).strip();
 			Optional<SurveyColumn> column = SurveyColumn.ofTitle(cell);
 			if (column.isEmpty()) {
-				throw new UnreadableException(row, i + 1, QuotedText.of(cell) + ": expected a column of the header " + SurveyColumn.header()); //$NON-NLS-1$
+				throw new UnreadableException(row, i + 1,
+						NLS.bind(Messages.HeaderRow_UnknownColumn, QuotedText.of(cell), SurveyColumn.header()));
 			}
 			if (columns.contains(column.get())) {
-				throw new UnreadableException(row, i + 1, QuotedText.of(cell) + ": expected each column once in the header"); //$NON-NLS-1$
+				throw new UnreadableException(row, i + 1, NLS.bind(Messages.HeaderRow_ColumnTwice, QuotedText.of(cell)));
 			}
 			columns.add(column.get());
 		}
@@ -43,7 +46,7 @@ record HeaderRow(List<SurveyColumn> columns) {
 		missing.removeAll(columns);
 		if (!missing.isEmpty()) {
 			String title = missing.iterator().next().title();
-			throw new UnreadableException(row, count + 1, "\"\": expected the column " + title + " in the header " + SurveyColumn.header()); //$NON-NLS-1$ //$NON-NLS-2$
+			throw new UnreadableException(row, count + 1, NLS.bind(Messages.HeaderRow_ColumnMissing, title, SurveyColumn.header()));
 		}
 		return new HeaderRow(columns);
 	}

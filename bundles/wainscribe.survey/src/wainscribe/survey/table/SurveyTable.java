@@ -15,6 +15,8 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.model.length.LengthUnit;
 import wainscribe.survey.QuotedText;
 import wainscribe.survey.SurveyColumn;
@@ -66,10 +68,10 @@ public final class SurveyTable {
 		}
 		int last = SurveyText.lineOf(text.stripTrailing());
 		if (header == null) {
-			throw new UnreadableException(last, 1, "\"\": expected the header row " + SurveyColumn.header()); //$NON-NLS-1$
+			throw new UnreadableException(last, 1, NLS.bind(Messages.SurveyTable_NoHeader, SurveyColumn.header()));
 		}
 		if (rows.isEmpty()) {
-			throw new UnreadableException(last + 1, SurveyColumn.KIND.title(), "\"\": expected a row below the header"); //$NON-NLS-1$
+			throw new UnreadableException(last + 1, SurveyColumn.KIND.title(), Messages.SurveyTable_NoRows);
 		}
 	}
 
@@ -91,7 +93,8 @@ public final class SurveyTable {
 		} else if (header == null) {
 			header = HeaderRow.of(row, found.getFields());
 		} else if (rows.size() == MOST_ROWS) {
-			throw new UnreadableException(row, 1, QuotedText.of(found.getField(0)) + ": expected at most " + MOST_ROWS + " rows"); //$NON-NLS-1$ //$NON-NLS-2$
+			throw new UnreadableException(row, 1,
+					NLS.bind(Messages.SurveyTable_TooManyRows, QuotedText.of(found.getField(0)), MOST_ROWS));
 		} else {
 			takeCells(found.getFields(), row);
 		}
@@ -105,11 +108,11 @@ public final class SurveyTable {
 		String quoted = QuotedText.of('#' + comment);
 		LengthUnit named = unitOf(matcher.group(1));
 		if (header != null) {
-			refuse(row, "1", quoted + ": expected above the header row"); //$NON-NLS-1$ //$NON-NLS-2$
+			refuse(row, "1", NLS.bind(Messages.SurveyTable_UnitsBelowHeader, quoted)); //$NON-NLS-1$
 		} else if (named == null) {
-			refuse(row, "1", quoted + ": expected # units: in or # units: mm"); //$NON-NLS-1$ //$NON-NLS-2$
+			refuse(row, "1", NLS.bind(Messages.SurveyTable_UnitsUnknown, quoted)); //$NON-NLS-1$
 		} else if (units != null && units != named) {
-			refuse(row, "1", quoted + ": expected one unit; the file already says " + units.symbol()); //$NON-NLS-1$ //$NON-NLS-2$
+			refuse(row, "1", NLS.bind(Messages.SurveyTable_UnitsTwo, quoted, units.symbol())); //$NON-NLS-1$
 		} else {
 			units = named;
 		}
@@ -132,12 +135,11 @@ public final class SurveyTable {
 				continue;
 			}
 			if (i >= header.size()) {
-				refuse(row, Integer.toString(i + 1), QuotedText.of(cell) + ": expected " + header.size() //$NON-NLS-1$
-						+ " cells; put a cell that holds a comma in double quotes"); //$NON-NLS-1$
+				refuse(row, Integer.toString(i + 1), NLS.bind(Messages.SurveyTable_TooManyCells, QuotedText.of(cell), header.size()));
 				break;
 			}
 			if (UNWRITABLE.matcher(cell).find()) {
-				refuse(row, header.column(i).title(), QuotedText.of(cell) + ": expected text without NUL or control characters"); //$NON-NLS-1$
+				refuse(row, header.column(i).title(), NLS.bind(Messages.SurveyTable_ControlCharacter, QuotedText.of(cell)));
 			}
 			named.put(header.column(i), UNWRITABLE.matcher(cell).replaceAll("\ufffd")); //$NON-NLS-1$
 		}
@@ -156,7 +158,6 @@ public final class SurveyTable {
 		UnclosedCell cell = UnclosedCell.in(rest);
 		boolean isNamed = header != null && cell.number() <= header.size();
 		String column = isNamed ? header.column(cell.number() - 1).title() : Integer.toString(cell.number());
-		return new UnreadableException(row, column, QuotedText.of(cell.text())
-				+ ": expected a closing double quote right before the next comma, and double quotes inside written twice"); //$NON-NLS-1$
+		return new UnreadableException(row, column, NLS.bind(Messages.SurveyTable_Quotes, QuotedText.of(cell.text())));
 	}
 }

@@ -11,6 +11,8 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.survey.QuotedText;
 
 /** The bytes of a survey file as text, refused early where they are none or far too many. */
@@ -43,7 +45,7 @@ public final class SurveyText {
 		String text = out.flip().toString();
 		if (result.isError()) {
 			String found = String.format("byte 0x%02X", bytes[in.position()] & 0xff); //$NON-NLS-1$
-			throw new UnreadableException(lineOf(text), cellOf(text), QuotedText.of(found) + ": expected text in UTF-8; save the file as CSV UTF-8"); //$NON-NLS-1$
+			throw new UnreadableException(lineOf(text), cellOf(text), NLS.bind(Messages.SurveyText_NotUtf8, QuotedText.of(found)));
 		}
 		return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
 	}
@@ -62,7 +64,7 @@ public final class SurveyText {
 			}
 			if (bytes.size() > LARGEST_FILE) {
 				String text = bytes.toString(StandardCharsets.UTF_8);
-				throw new UnreadableException(lineOf(text), cellOf(text), "expected the file to end: a survey has at most 16 MB"); //$NON-NLS-1$
+				throw new UnreadableException(lineOf(text), cellOf(text), Messages.SurveyText_FileTooLarge);
 			}
 		}
 		return bytes.toByteArray();
@@ -71,7 +73,7 @@ public final class SurveyText {
 	private static UnreadableException tooLong(String text) {
 		String line = text.substring(Math.max(text.lastIndexOf('\n'), text.lastIndexOf('\r')) + 1);
 		String cell = line.substring(line.lastIndexOf(',') + 1);
-		return new UnreadableException(lineOf(text), cellOf(text), QuotedText.of(cell) + ": expected a line of at most 64 KB"); //$NON-NLS-1$
+		return new UnreadableException(lineOf(text), cellOf(text), NLS.bind(Messages.SurveyText_LineTooLong, QuotedText.of(cell)));
 	}
 
 	/** Returns the number of the physical line at the end of the text; CR, LF and CRLF end a line. */
