@@ -36,6 +36,10 @@ class HazardsRulesTest {
 				asks("asbestos-texture-us", "year not recorded", "Popcorn", site -> texture(site, "US", null)),
 				wrong("asbestos-uk", "texture of 1999", "Popcorn", site -> texture(site, "UK", 1999)),
 				fine("asbestos-uk", "texture of 2000", site -> texture(site, "UK", 2000)),
+				wrong("asbestos-no-disturb", "texture is sanded", "Popcorn", site -> scraped(site, 1980)),
+				wrong("asbestos-no-disturb", "age not known", "Popcorn", site -> scraped(site, null)),
+				fine("asbestos-no-disturb", "a home of 1986", site -> scraped(site, 1986)),
+				fine("asbestos-no-disturb", "texture is left alone", site -> texture(site, "US", 1980)),
 				wrong("lift-limit", "a mirror of 23.1 kg", "Mirror", site -> mirror(site, "23.1kg")),
 				fine("lift-limit", "a mirror of 23 kg", site -> mirror(site, "23kg")),
 				wrong("lift-limit", "a mirror of 51 lb", "Mirror", site -> mirror(site, "51lb")));
@@ -61,6 +65,11 @@ class HazardsRulesTest {
 		site.home.setCountry(country);
 		site.home.setBuilt(built);
 		site.finish(Surface.WALLS, "Popcorn", GlossLevel.G1).setTexture(true);
+	}
+
+	private static void scraped(Site site, Integer built) {
+		texture(site, "US", built);
+		site.room.getFinishes().getFirst().setDisturb(true);
 	}
 
 	private static void mirror(Site site, String mass) {

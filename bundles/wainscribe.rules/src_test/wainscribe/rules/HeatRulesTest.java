@@ -16,6 +16,7 @@ import wainscribe.layout.MouldingSection;
 import wainscribe.model.FixtureType;
 import wainscribe.model.HeatSource;
 import wainscribe.model.Material;
+import wainscribe.model.RoomUse;
 import wainscribe.model.length.Length;
 
 /** Rules of heat, fire and passage; figures are those of the rules' own sources, see plugin.xml. */
@@ -94,7 +95,15 @@ class HeatRulesTest {
 					site.frame("A", "A1", 900, 1600, 900, 600);
 				}), wrong("cooktop-above-on", "a cabinet 749 above", "Range", site -> range(site, "CA-ON", 749)),
 				fine("cooktop-above-on", "a cabinet 750 above", site -> range(site, "CA-ON", 750)),
-				wrong("foam-trim-size", "too thick", "", site -> foam(site, 13.1)),
+				wrong("cooktop-side", "299 beside", "Range", site -> besideRange(site, 299)),
+				fine("cooktop-side", "300 beside", site -> besideRange(site, 300)),
+				wrong("hall-width", "913 wide", "", site -> hall(site, 913)),
+				fine("hall-width", "914 wide", site -> hall(site, 914)),
+				wrong("hall-width", "a board makes it narrow", "", site -> {
+					hall(site, 920);
+					site.board = mm(9);
+					site.boardWalls.add("A");
+				}), wrong("foam-trim-size", "too thick", "", site -> foam(site, 13.1)),
 				fine("foam-trim-size", "thin", site -> foam(site, 13)),
 				wrong("handrail-gap", "a board takes the room", "Handrail", site -> handrail(site, mm(43.9))),
 				fine("handrail-gap", "38 left", site -> handrail(site, mm(44))),
@@ -105,6 +114,18 @@ class HeatRulesTest {
 		site.home.setCountry(country);
 		site.fixture("A", FixtureType.RANGE, "Range", 1000, 0, 760, 910);
 		site.fixture("A", FixtureType.CABINET, "Cabinet", 1000, 910 + above, 760, 400);
+	}
+
+	private static void besideRange(Site site, double beside) {
+		site.rail = null;
+		range(site, "US", 900);
+		site.frame("A", "A1", 80, 220, 920 - beside, 540);
+	}
+
+	private static void hall(Site site, double width) {
+		site.room.setUse(RoomUse.HALL);
+		site.wall("B").setLength(mm(width));
+		site.wall("D").setLength(mm(width));
 	}
 
 	private static void foam(Site site, double thickness) {

@@ -142,6 +142,10 @@ class LayoutRulesTest {
 					site.opening("A", OpeningKind.WINDOW, "Left", 1000, 1200, 700, 1000);
 					site.opening("A", OpeningKind.WINDOW, "Right", 1850, 1200, 700, 1000);
 					site.frame("A", "A1", 940, 220, 1670, 540);
+				}), fine("frame-window-align", "too near a door", site -> {
+					site.opening("A", OpeningKind.WINDOW, "Window", 1500, 1200, 1000, 1000);
+					site.opening("A", OpeningKind.DOOR, "Door", 2660, 0, 800, 2000);
+					site.frame("A", "A1", 80, 220, 2400, 540);
 				}), fine("frame-window-align", "too near the end of the wall", site -> {
 					site.opening("A", OpeningKind.WINDOW, "Window", 100, 1200, 1000, 1000);
 					site.frame("A", "A1", 80, 220, 900, 540);

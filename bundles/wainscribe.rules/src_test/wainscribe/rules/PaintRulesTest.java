@@ -49,7 +49,12 @@ class PaintRulesTest {
 					bath(site, GlossLevel.G5);
 					Paint flat = site.paint(Surface.WALLS, "Flat", GlossLevel.G2);
 					site.home.getPaints().add(flat);
-				}), wrong("glossy-prep", "no preparation", "Trim white", site -> gloss(site, false, Primer.NONE)),
+				}), wrong("scrub-class", "class 3", "Calm green", site -> scrub(site, 3)),
+				fine("scrub-class", "class 2", site -> scrub(site, 2)),
+				wrong("mildew-test", "not tested", "Calm green", site -> mildew(site, false)),
+				fine("mildew-test", "tested", site -> mildew(site, true)),
+				fine("mildew-test", "not known", site -> mildew(site, null)),
+				wrong("glossy-prep", "no preparation", "Trim white", site -> gloss(site, false, Primer.NONE)),
 				wrong("glossy-prep", "no primer", "Trim white", site -> gloss(site, true, Primer.UNRECORDED)),
 				fine("glossy-prep", "cleaned, dulled, primed", site -> gloss(site, true, Primer.BONDING)),
 				fine("glossy-prep", "the old coat is not glossy", site -> {
@@ -68,6 +73,16 @@ class PaintRulesTest {
 	private static void bath(Site site, GlossLevel gloss) {
 		site.room.setUse(RoomUse.BATH_WITH_SHOWER);
 		site.paint(Surface.WALLS, "Calm green", gloss);
+	}
+
+	private static void scrub(Site site, int grade) {
+		bath(site, GlossLevel.G4);
+		site.room.getPaints().getFirst().setScrub(grade);
+	}
+
+	private static void mildew(Site site, Boolean tested) {
+		bath(site, GlossLevel.G4);
+		site.room.getPaints().getFirst().setMildew(tested);
 	}
 
 	private static void gloss(Site site, boolean prepared, Primer primer) {

@@ -35,6 +35,7 @@ class SolverLayoutsTest {
 
 	private static final Set<String> KEPT = Set.of("frame-gap-equal", "plate-clear-or-contain", "grille-clear",
 			"trim-over-fixture", "heater-clear", "cooktop-above", "frame-min-width", "no-splice-in-frame");
+	private static final RuleEngine WINDOWS = Site.ENGINE.only(rule -> rule.id().equals("frame-window-align"));
 	private static final RoomDesigner DESIGNER = new PatternRoomDesigner(BuiltInPatterns.catalogue(),
 			new ProfileCatalogue(List.of())).withoutAdvice();
 
@@ -51,6 +52,9 @@ class SolverLayoutsTest {
 					.filter(finding -> finding.severity() == Severity.ERROR)
 					.filter(finding -> !isRefusedRail(design, finding)).toList();
 			assertEquals(List.of(), broken, () -> pattern + ", room " + number);
+			if (design.layout().objective().anchorsDropped() == 0) {
+				assertEquals(List.of(), WINDOWS.check(design), () -> pattern + ", windows of room " + number);
+			}
 		}
 		assertTrue(frames > 300, "only " + frames + " frames were looked at");
 	}

@@ -8,6 +8,7 @@ final class Messages extends NLS {
 
 	public static String DisturbedLeadPaintCheck_Ask;
 	public static String DisturbedLeadPaintCheck_Old;
+	public static String DisturbedTextureCheck_Suspect;
 	public static String HeavyLiftCheck_Heavy;
 	public static String SuspectTextureCheck_Ask;
 	public static String SuspectTextureCheck_Old;

@@ -7,6 +7,7 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String BurningAboveCooktopCheck_Above;
+	public static String BurningBesideRangeCheck_Beside;
 	public static String BurningNearFireCheck_Near;
 	public static String BurningNearFireCheck_Proud;
 	public static String BurningNearHeaterCheck_Ask;
@@ -15,6 +16,7 @@ final class Messages extends NLS {
 	public static String HandrailCrowdedCheck_Ask;
 	public static String HandrailCrowdedCheck_Near;
 	public static String LargeFoamTrimCheck_Room;
+	public static String NarrowHallCheck_Room;
 
 	static {
 		initializeMessages("wainscribe.rules.heat.messages", Messages.class); //$NON-NLS-1$

@@ -18,10 +18,12 @@ import wainscribe.rules.RuleContext;
 import wainscribe.rules.Subject;
 import wainscribe.rules.measure.RoomHeights;
 import wainscribe.rules.measure.SurveyedOutline;
+import wainscribe.rules.measure.TierStops;
 
 /**
  * Finds windows above a tier of frames where no frame below has the cased width and its centre. Windows nearer to each other
- * than the gap count as one; a window narrower than a frame may be, or too near the end of the wall, is let be.
+ * than the gap count as one; a window narrower than a frame may be, or nearer than the gap to the end of the run below it, is
+ * let be.
  */
 public final class WindowNotFollowedCheck implements RuleCheck {
 
@@ -32,25 +34,34 @@ public final class WindowNotFollowedCheck implements RuleCheck {
 	@Override
 	public void check(RuleContext context) {
 		RoomHeights heights = new RoomHeights(context.design());
+		TierStops stops = new TierStops(context.design(), heights);
 		for (WallLayout on : context.layout().walls()) {
 			List<FrameOutline> frames = on.frames().filter(frame -> frame.tier() == Tier.LOWER).toList();
 			for (Group group : groups(context, on.wall(), heights)) {
-				check(context, on.wall(), group, frames);
+				if (canBeFollowed(context, on.wall(), group.outline(), stops.of(on.wall(), Tier.LOWER))) {
+					check(context, group, frames);
+				}
 			}
 		}
 	}
 
-	private static void check(RuleContext context, Wall wall, Group group, List<FrameOutline> frames) {
-		Length tolerance = context.length("tolerance"); //$NON-NLS-1$
+	private static boolean canBeFollowed(RuleContext context, Wall wall, Outline window, List<Outline> stops) {
 		Length gap = context.layout().gap();
+		Length least = context.length("narrow").max(context.layout().profile().face().times(4)); //$NON-NLS-1$
+		boolean inWall = !window.x0().isLessThan(gap) && !wall.getLength().minus(window.x1()).isLessThan(gap);
+		return inWall && !window.width().isLessThan(least)
+				&& stops.stream().allMatch(stop -> !stop.x0().isLessThan(window.x1().plus(gap))
+						|| !window.x0().isLessThan(stop.x1().plus(gap)));
+	}
+
+	private static void check(RuleContext context, Group group, List<FrameOutline> frames) {
+		Length tolerance = context.length("tolerance"); //$NON-NLS-1$
 		Length left = group.outline().x0();
 		Length right = group.outline().x1();
-		boolean possible = !left.isLessThan(gap) && !wall.getLength().minus(right).isLessThan(gap)
-				&& !group.outline().width().isLessThan(context.length("narrow")); //$NON-NLS-1$
 		boolean framed = frames.stream().anyMatch(frame -> frame.x().isLessThan(right) && left.isLessThan(frame.right()));
 		boolean followed = frames.stream().anyMatch(frame -> !frame.x().minus(left).abs().isMoreThan(tolerance)
 				&& !frame.right().minus(right).abs().isMoreThan(tolerance));
-		if (possible && framed && !followed) {
+		if (framed && !followed) {
 			context.report(Subject.of(group.first()), Messages.WindowNotFollowedCheck_Window, Subject.of(group.first()).element(),
 					group.outline().width(), left);
 		}

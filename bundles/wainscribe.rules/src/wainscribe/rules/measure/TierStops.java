@@ -16,18 +16,19 @@ import wainscribe.model.outline.Outline;
  * What parts a tier of a wall into runs: cased openings, large fixtures and panels that reach into it. From an electric
  * heater a run ends where the gap completes the distance that burning things keep.
  */
-final class TierStops {
+public final class TierStops {
 
 	private final RoomDesign design;
 	private final RoomHeights heights;
 
-	TierStops(RoomDesign design, RoomHeights heights) {
+	/** Prepares the tiers of a room. */
+	public TierStops(RoomDesign design, RoomHeights heights) {
 		this.design = design;
 		this.heights = heights;
 	}
 
 	/** Returns the outlines that reach into a tier, in no particular order. */
-	List<Outline> of(Wall wall, Tier tier) {
+	public List<Outline> of(Wall wall, Tier tier) {
 		List<Outline> found = new ArrayList<>();
 		for (Opening opening : wall.getOpenings()) {
 			found.add(SurveyedOutline.cased(opening));

@@ -20,9 +20,11 @@ final class Messages extends NLS {
 	public static String UnpreparedGlossCheck_Gloss;
 	public static String UnsealedBoardEdgeCheck_Ask;
 	public static String UnsealedBoardEdgeCheck_Unsealed;
+	public static String UntestedForMildewCheck_Untested;
 	public static String WeakFanCheck_Ask;
 	public static String WeakFanCheck_Continuous;
 	public static String WeakFanCheck_Demand;
+	public static String WeakPaintInWetRoomCheck_Scrub;
 
 	static {
 		initializeMessages("wainscribe.rules.paint.messages", Messages.class); //$NON-NLS-1$
