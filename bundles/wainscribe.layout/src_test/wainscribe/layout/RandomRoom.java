@@ -89,8 +89,9 @@ public final class RandomRoom {
 		rooms.wall(name, length);
 		int things = random.nextInt(4);
 		for (int i = 0; i < things; i++) {
-			switch (random.nextInt(6)) {
+			switch (random.nextInt(7)) {
 			case 0 -> window(longest);
+			case 6 -> highWindows(longest);
 			case 1 -> door(longest);
 			case 2 -> fixture(longest);
 			default -> outlet(longest);
@@ -116,6 +117,26 @@ public final class RandomRoom {
 		}
 	}
 
+	/** One or two windows near each other above the rail, with plates about their edges. */
+	private void highWindows(int longest) {
+		int left = 250 + random.nextInt(Math.max(1, longest - 700));
+		int width = 220 + random.nextInt(400);
+		int right = left + width + random.nextInt(200);
+		String sill = between(1080, 1150);
+		note("windows", String.valueOf(left), String.valueOf(width), String.valueOf(right), sill);
+		rooms.window(left + "mm", sill, width + "mm", "500mm", "30mm");
+		if (random.nextInt(3) == 0) {
+			rooms.window(right + "mm", sill, width + "mm", "500mm", "30mm");
+		}
+		int edge = random.nextBoolean() ? left - 30 : left + width + 30;
+		for (int i = random.nextInt(3); i > 0; i--) {
+			int x = edge - 150 + random.nextInt(300);
+			String y = between(150, 400);
+			note("outlet", String.valueOf(x), y);
+			rooms.outlet(x + "mm", y, "70mm", "115mm");
+		}
+	}
+
 	private void door(int longest) {
 		String x = between(0, longest);
 		String width = between(300, 900);
@@ -134,7 +155,20 @@ public final class RandomRoom {
 		rooms.outlet(x, y, width, height);
 	}
 
+	/** A narrow radiator before a wide towel bar: what is made a barrier sticks out on both sides of another. */
+	private void barOverRadiator(int longest) {
+		int x = random.nextInt(longest);
+		String y = between(150, 500);
+		note("bar over radiator", String.valueOf(x), y);
+		rooms.fixture(FixtureType.RADIATOR, x + 150 + "mm", y, "100mm", "200mm");
+		rooms.fixture(FixtureType.TOWEL_BAR, x + "mm", y, 300 + random.nextInt(300) + "mm", "60mm");
+	}
+
 	private void fixture(int longest) {
+		if (random.nextInt(4) == 0) {
+			barOverRadiator(longest);
+			return;
+		}
 		FixtureType type = FIXTURES[random.nextInt(FIXTURES.length)];
 		String x = between(0, longest);
 		String y = between(0, random.nextBoolean() ? 300 : 1200);
