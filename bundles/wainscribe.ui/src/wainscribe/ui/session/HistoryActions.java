@@ -48,12 +48,15 @@ public final class HistoryActions {
 	 * @param other the history to undo and redo, null for none
 	 */
 	public void follow(CommandStack other) {
-		if (history != null) {
-			history.removeCommandStackListener(listener);
-		}
-		history = other;
-		if (history != null) {
-			history.addCommandStackListener(listener);
+		// a history that is just telling its listeners does not bear to lose or gain one
+		if (history != other) {
+			if (history != null) {
+				history.removeCommandStackListener(listener);
+			}
+			history = other;
+			if (history != null) {
+				history.addCommandStackListener(listener);
+			}
 		}
 		refresh(null);
 	}
