@@ -41,6 +41,8 @@ public final class PdfTypeface {
 				throw new IOException("PDFBox comes without its face: " + RESOURCE); //$NON-NLS-1$
 			}
 			face = new TTFParser().parse(new RandomAccessReadBuffer(stream));
+			// Ligatures would take the letters of names apart from their widths and make each text slow to write.
+			face.setEnableGsub(false);
 			document.registerTrueTypeFontForClosing(face);
 			glyphs = face.getUnicodeCmapLookup();
 			font = PDType0Font.load(document, face, true);
