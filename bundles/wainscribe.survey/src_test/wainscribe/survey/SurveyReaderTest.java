@@ -136,7 +136,7 @@ class SurveyReaderTest {
 	@Test
 	void aPlateOfUnknownSizeIsOneGangAndDoubtful() throws IOException {
 		Survey survey = Surveys.read("home,,,,,,,,,,country=US\n" + Surveys.HALL + "box,Hall,A,out,10,16,,,,,type=data\n");
-		assertEquals("survey.csv, row 9, column width: \"\": plate not measured; taken as ~2 3/4\" x ~4 31/64\"",
+		assertEquals("survey.csv, row 9, column width: \"\": plate not measured; taken as ~2 3/4\" x ~4 1/2\"",
 				survey.problems().getFirst().inFile("survey.csv"));
 		assertEquals("out", SurveyReport.of(survey).rooms().getFirst().doubtful().getFirst().element());
 		assertEquals("254 406.4 70 114", Surveys.outline(Surveys.wall(survey, "A").getBoxes().getFirst()));

@@ -8,8 +8,8 @@ import java.math.RoundingMode;
  * Writes lengths as people write them.
  * <p>
  * Two forms: {@link #asStored(Length)} is exact and carries its unit, so {@link LengthParser} reads the very same length
- * back; {@link #asShown(Length, LengthUnit)} is for the eye, rounded once to 1/64 in or 1/10 mm and marked with a tilde
- * where that is not the exact value.
+ * back; {@link #asShown(Length, LengthUnit)} is for the eye: exact down to 1/64 in or 1/10 mm, and what is finer rounded once to
+ * the nearest 1/16 in or 1/10 mm and marked with a tilde.
  */
 public final class LengthFormat {
 
@@ -48,7 +48,8 @@ public final class LengthFormat {
 	/**
 	 * Writes a length for a screen or a drawing, with its unit: {@code 6' 1 1/2"}, {@code 16 3/8"}, {@code 1842 mm}.
 	 *
-	 * @return the length rounded once to 1/64 in or 0.1 mm; a leading {@code ~} says that it was rounded
+	 * @return the exact length if it is a whole number of 1/64 in or 0.1 mm, else the nearest 1/16 in or 0.1 mm with a leading
+	 *         {@code ~}
 	 */
 	public static String asShown(Length length, LengthUnit unit) {
 		return unit == LengthUnit.INCH ? feetAndInches(length) : millimetres(length);
@@ -71,13 +72,13 @@ public final class LengthFormat {
 	}
 
 	private static String feetAndInches(Length length) {
-		Length step = new Length(Length.UNITS_PER_SIXTY_FOURTH);
-		Length rounded = length.abs().roundedTo(step);
+		boolean exact = length.units() % Length.UNITS_PER_SIXTY_FOURTH == 0;
+		Length rounded = exact ? length.abs() : length.abs().roundedTo(LengthUnit.INCH.tapeMark());
 		long sixtyFourths = rounded.units() / Length.UNITS_PER_SIXTY_FOURTH;
 		long feet = sixtyFourths / (SIXTY_FOURTHS_PER_INCH * INCHES_PER_FOOT);
 		long rest = sixtyFourths % (SIXTY_FOURTHS_PER_INCH * INCHES_PER_FOOT);
 		StringBuilder text = new StringBuilder();
-		text.append(rounded.equals(length.abs()) ? "" : "~"); //$NON-NLS-1$ //$NON-NLS-2$
+		text.append(exact ? "" : "~"); //$NON-NLS-1$ //$NON-NLS-2$
 		text.append(length.signum() < 0 ? "-" : ""); //$NON-NLS-1$ //$NON-NLS-2$
 		if (feet > 0) {
 			text.append(feet).append('\'');
