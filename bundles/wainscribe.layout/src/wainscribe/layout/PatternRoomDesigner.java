@@ -15,6 +15,14 @@ import wainscribe.profile.ProfileCatalogue;
 /**
  * Designs rooms by the patterns of a catalogue: the best layout of the whole room, proved.
  * <p>
+ * The best is by the nine terms of {@link Objective}, in their order, over all numbers of frames in all runs, all ways to make
+ * islands barriers and to give up window anchors, all places of the module, and these gaps: the one that was asked for; else,
+ * in a home measured in millimetres, every whole millimetre from 70 to 90, and in one measured in inches every 1/16 in from
+ * 2 3/4 to 3 1/2; and if a frameable stretch stays plain at all of them, every whole millimetre from 50 to 190, or every
+ * 1/16 in from 2 to 7 1/2. The gap is measured against 80 mm or 3 in. Of layouts equal in all nine terms the one with fewer
+ * frames on the earliest wall that differs is taken, then the smaller gap. {@link RoomLayout#proved()} is false only in rooms
+ * of more than some hundred things, where counts are no longer kept exactly.
+ * <p>
  * Keeps no state and changes nothing, so one instance serves all rooms and threads. A room that can be read never makes it
  * throw: what cannot be done is said in {@link RoomLayout#infeasible()} and the best that is left is still laid out.
  */

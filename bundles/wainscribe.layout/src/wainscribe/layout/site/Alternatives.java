@@ -19,12 +19,13 @@ import wainscribe.model.length.Length;
 /**
  * Finds the layouts worth showing beside the best: the best with fewer frames, the best with more if its widths lie closer
  * together, the best at the default gap, and where something stays plain or is parted, the one at the nearest rail height or
- * gap without that. They come from the same gaps as the best; in rooms of very many frames those with fewer or more come from
- * its gap alone.
+ * gap without that. They come from the same gaps as the best; in rooms of very many frames or splits those with fewer or more
+ * frames come from its gap alone.
  */
 final class Alternatives {
 
 	private static final int MANY_FRAMES = 80;
+	private static final int MANY_SPLITS = 12;
 
 	private final Room room;
 	private final RoomSite site;
@@ -42,7 +43,8 @@ final class Alternatives {
 		List<Alternative> alternatives = new ArrayList<>();
 		Layout best = answer.layout();
 		Score score = best.score();
-		List<Long> gaps = score.frames() > MANY_FRAMES ? List.of(best.gap()) : answer.gaps();
+		boolean large = score.frames() > MANY_FRAMES || Rank.splits(score.rank()) > MANY_SPLITS;
+		List<Long> gaps = large ? List.of(best.gap()) : answer.gaps();
 		RoomSolver solver = new RoomSolver(site.task());
 		if (score.frames() > 0) {
 			solver.best(gaps, 0, score.frames() - 1).filter(this::isAsFull).ifPresent(layout -> alternatives.add(of(site, layout,

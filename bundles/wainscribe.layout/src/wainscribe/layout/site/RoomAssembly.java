@@ -56,7 +56,8 @@ public final class RoomAssembly {
 		List<PlainStretch> infeasible = new ArrayList<>(new RailCheck(room, site).refusals(wording));
 		infeasible.addAll(new PlainStretches(site, answer.gaps(), wording).of(layout, sentence(rail, gap)));
 		return new RoomLayout(room, site.brief().pattern(), site.brief().material(), new Length(layout.gap()),
-				new Length(layout.gapY()), rail(), site.brief().frame(), noted(walls(layout, answer.gaps()), layout), objective(layout.score()), true,
+				new Length(layout.gapY()), rail(), site.brief().frame(), noted(walls(layout, answer.gaps()), layout), objective(layout.score()),
+				site.task().isCountable(),
 				advised ? new Alternatives(room, site, answer, wording).all(rail, gap) : List.of(), infeasible);
 	}
 

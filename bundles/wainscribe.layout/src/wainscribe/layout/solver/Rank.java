@@ -9,6 +9,8 @@ package wainscribe.layout.solver;
  */
 public final class Rank {
 
+	/** Runs, barriers and islands in all tiers together up to which no term can outgrow its bits. */
+	static final int MOST_THINGS = 500;
 	static final long OFF_MODULE = 1;
 	static final long OUT_OF_BAND = 1L << 10;
 	static final long NEAR = 1L << 20;

@@ -23,9 +23,10 @@ public record RoomTask(List<WallTask> walls, Limits limits, long gapY, long defa
 		wideGaps = List.copyOf(wideGaps);
 	}
 
-	/** Returns the task with other gaps to choose from. */
-	public RoomTask withGaps(List<Long> others, List<Long> othersWide) {
-		return new RoomTask(walls, limits, gapY, defaultGap, others, othersWide);
+	/** Tells whether no count of any layout can outgrow the room it has in a {@link Rank}. */
+	public boolean isCountable() {
+		return walls.stream().mapToInt(wall -> wall.bands().size() * (wall.barriers().size() + wall.islands().size() + 1))
+				.sum() <= Rank.MOST_THINGS;
 	}
 
 	/** Returns the vertical gap that belongs to a gap. */
