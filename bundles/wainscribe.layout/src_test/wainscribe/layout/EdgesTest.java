@@ -222,8 +222,9 @@ class EdgesTest {
 
 	@Test
 	void aRoomThatIsPlainAtUsualGapsIsTriedWithWiderOnes() {
-		RoomLayout layout = Rooms.millimetres().height("2400").rail("520").wall("A", "2000").layout();
-		assertEquals(Length.ofMillimetres(60), layout.gap(), "derived: the tier is 320 high, a frame 200");
+		RoomLayout layout = Rooms.millimetres().height("2400").rail("520").wall("A", "1900").layout();
+		assertEquals(Length.ofMillimetres(60), layout.gap(),
+				"derived: the tier is 320 high and a frame 200; at 60 four frames are 400 wide, twice their height");
 		assertEquals(0, layout.objective().plain());
 		assertTrue(layout.infeasible().isEmpty());
 		assertEquals("No gap from 70 mm to 90 mm fills every stretch, so the gap is 60 mm.", runs(layout).get(0).reason());
