@@ -12,6 +12,7 @@ import wainscribe.drawing.LayerName;
 import wainscribe.drawing.Palette;
 import wainscribe.drawing.StyleTable;
 import wainscribe.drawing.export.ElevationExporter;
+import wainscribe.drawing.text.Messages;
 
 /**
  * Writes an elevation as a text DXF file of release 12, which nearly every drafting program reads: millimetres, true
@@ -31,7 +32,7 @@ public final class DxfExporter implements ElevationExporter {
 
 	@Override
 	public String name() {
-		return "Drafting exchange (DXF)";
+		return Messages.DxfExporter_Name;
 	}
 
 	@Override

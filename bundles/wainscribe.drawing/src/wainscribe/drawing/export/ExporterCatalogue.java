@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import wainscribe.drawing.dxf.DxfExporter;
 import wainscribe.drawing.pdf.PdfExporter;
+import wainscribe.drawing.png.PngExporter;
 import wainscribe.drawing.svg.SvgExporter;
 
 /** The kinds of files an elevation can be written to, each id once. Immutable. */
@@ -28,7 +29,7 @@ public final class ExporterCatalogue {
 
 	/** Returns the exporters that come with the suite, for use without an extension registry. */
 	public static ExporterCatalogue builtIn() {
-		return new ExporterCatalogue(List.of(new SvgExporter(), new DxfExporter(), new PdfExporter()));
+		return new ExporterCatalogue(List.of(new SvgExporter(), new DxfExporter(), new PdfExporter(), new PngExporter()));
 	}
 
 	/** Finds an exporter by its id. */

@@ -10,6 +10,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import wainscribe.drawing.Palette;
 import wainscribe.drawing.StyleTable;
 import wainscribe.drawing.Tone;
+import wainscribe.drawing.text.Messages;
 
 /** Puts one elevation on a page of its own, at a stated scale and with a bar to check it. */
 public final class ElevationPage {
@@ -67,8 +68,7 @@ public final class ElevationPage {
 
 	private static void note(PdfCanvas canvas, SheetFit fit, Tone tone) throws IOException {
 		double bar = new ScaleBar(fit.drawing().unit(), fit.scale().ratio()).length() / fit.scale().ratio();
-		String text = "Scale " + fit.scale().label() + " on " + fit.paper().name()
-				+ ". Print at actual size (100 %); check the bar with a rule.";
+		String text = Messages.ElevationPage_Scale.replace("{0}", fit.scale().label()).replace("{1}", fit.paper().name()); //$NON-NLS-1$ //$NON-NLS-2$
 		canvas.text(text, FROM_EDGE + bar + 10, FROM_EDGE + 0.2, NOTE_SIZE, tone, false);
 	}
 }

@@ -9,6 +9,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import wainscribe.drawing.Drawing;
 import wainscribe.drawing.Palette;
 import wainscribe.drawing.export.ElevationExporter;
+import wainscribe.drawing.text.Messages;
 
 /** Writes an elevation as a PDF file of one page, at a scale that measures true on paper. */
 public final class PdfExporter implements ElevationExporter {
@@ -23,7 +24,7 @@ public final class PdfExporter implements ElevationExporter {
 
 	@Override
 	public String name() {
-		return "Page to print at true scale (PDF)";
+		return Messages.PdfExporter_Name;
 	}
 
 	@Override

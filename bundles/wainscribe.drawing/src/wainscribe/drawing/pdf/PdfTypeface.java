@@ -2,17 +2,11 @@
 package wainscribe.drawing.pdf;
 
 import java.io.IOException;
-import java.io.InputStream;
 
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
-
-import wainscribe.drawing.export.DrawingText;
 
 /**
  * The one face of a document, embedded as a subset: the sans-serif face that comes with PDFBox (SIL Open Font License
@@ -20,14 +14,8 @@ import wainscribe.drawing.export.DrawingText;
  */
 public final class PdfTypeface {
 
-	private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf"; //$NON-NLS-1$
-	private static final int[] MARKS = { DrawingText.REPLACEMENT, 0x25A1, '?' };
-
 	private final PDType0Font font;
-	private final TrueTypeFont face;
-	private final int unitsPerSize;
-	private final CmapLookup glyphs;
-	private final int mark;
+	private final FaceText text;
 
 	/**
 	 * Embeds the face in a document.
@@ -36,28 +24,10 @@ public final class PdfTypeface {
 	 * @throws IOException if the face cannot be read
 	 */
 	public PdfTypeface(PDDocument document) throws IOException {
-		try (InputStream stream = PDFont.class.getResourceAsStream(RESOURCE)) {
-			if (stream == null) {
-				throw new IOException("PDFBox comes without its face: " + RESOURCE); //$NON-NLS-1$
-			}
-			face = new TTFParser().parse(new RandomAccessReadBuffer(stream));
-			// Ligatures would take the letters of names apart from their widths and make each text slow to write.
-			face.setEnableGsub(false);
-			document.registerTrueTypeFontForClosing(face);
-			glyphs = face.getUnicodeCmapLookup();
-			font = PDType0Font.load(document, face, true);
-		}
-		unitsPerSize = face.getUnitsPerEm();
-		mark = mark(glyphs);
-	}
-
-	private static int mark(CmapLookup glyphs) {
-		for (int candidate : MARKS) {
-			if (glyphs.getGlyphId(candidate) > 0) {
-				return candidate;
-			}
-		}
-		return '?';
+		TrueTypeFont face = FaceText.open();
+		document.registerTrueTypeFontForClosing(face);
+		font = PDType0Font.load(document, face, true);
+		text = new FaceText(face);
 	}
 
 	PDFont font() {
@@ -65,24 +35,8 @@ public final class PdfTypeface {
 	}
 
 	/** Returns the text as it will be shown: what the face lacks replaced, what nobody sees left out. */
-	public String shown(String text) {
-		StringBuilder shown = new StringBuilder();
-		DrawingText.clean(text).codePoints().forEach(character -> {
-			if (glyphs.getGlyphId(character) > 0) {
-				shown.appendCodePoint(character);
-			} else if (!isUnseen(character)) {
-				shown.appendCodePoint(mark);
-			}
-		});
-		return shown.toString();
-	}
-
-	/** Joiners, variation selectors and combining marks change the sign before them; on their own they are nothing. */
-	private static boolean isUnseen(int character) {
-		return switch (Character.getType(character)) {
-			case Character.FORMAT, Character.NON_SPACING_MARK, Character.ENCLOSING_MARK -> true;
-			default -> false;
-		};
+	public String shown(String characters) {
+		return text.shown(characters);
 	}
 
 	/**
@@ -91,11 +45,7 @@ public final class PdfTypeface {
 	 * @return in the unit of {@code size}
 	 * @throws IOException if the face cannot be read
 	 */
-	public double width(String text, double size) throws IOException {
-		long units = 0;
-		for (int character : shown(text).codePoints().toArray()) {
-			units += face.getAdvanceWidth(glyphs.getGlyphId(character));
-		}
-		return units * size / unitsPerSize;
+	public double width(String characters, double size) throws IOException {
+		return text.width(characters, size);
 	}
 }

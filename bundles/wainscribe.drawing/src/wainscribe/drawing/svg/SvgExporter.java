@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import wainscribe.drawing.Drawing;
 import wainscribe.drawing.Palette;
 import wainscribe.drawing.export.ElevationExporter;
+import wainscribe.drawing.text.Messages;
 
 /** Writes an elevation as an SVG file, one millimetre on the wall as one millimetre, one group for each layer. */
 public final class SvgExporter implements ElevationExporter {
@@ -19,7 +20,7 @@ public final class SvgExporter implements ElevationExporter {
 
 	@Override
 	public String name() {
-		return "Scalable drawing (SVG)";
+		return Messages.SvgExporter_Name;
 	}
 
 	@Override

@@ -60,7 +60,7 @@ class RegisteredExportersTest {
 	void ownPluginFileNamesTheBuiltInOnes() throws Exception {
 		List<String> ids = read("").all().stream().map(ElevationExporter::id).toList();
 		assertEquals(ExporterCatalogue.builtIn().all().stream().map(ElevationExporter::id).toList(), ids);
-		assertEquals(List.of("svg", "dxf", "pdf"), ids);
+		assertEquals(List.of("svg", "dxf", "pdf", "png"), ids);
 		assertTrue(log.isEmpty());
 	}
 
@@ -68,7 +68,7 @@ class RegisteredExportersTest {
 	void aBrokenContributorIsReportedAndTheOthersStay() throws Exception {
 		ExporterCatalogue catalogue = read("<exporter class=\"no.such.Exporter\"/><exporter class=\"java.lang.Object\"/>"
 				+ "<exporter class=\"wainscribe.drawing.svg.SvgExporter\"/>");
-		assertEquals(3, catalogue.all().size());
+		assertEquals(4, catalogue.all().size());
 		assertEquals(3, log.size());
 		assertTrue(log.stream().allMatch(status -> status.getMessage().contains("contributor other")));
 	}

@@ -83,7 +83,7 @@ public final class PackViews {
 				plans.stream().map(plan -> elevations.of(plan, colours, wording)).toList(), pieces.of(room.cutList()), room.cutList().pieces().size(),
 				pieces.removals(room.cutList()),
 				takeoff.stream().flatMap(one -> quantities.of(one.lines()).stream()).toList(),
-				takeoff.stream().map(one -> quantities.money(one.totals().gross())).findFirst().orElse(""), colours.views(),
+				takeoff.stream().map(one -> quantities.total(one.totals())).findFirst().orElse(""), colours.views(),
 				room.findings().stream().map(FindingView::of).toList());
 	}
 

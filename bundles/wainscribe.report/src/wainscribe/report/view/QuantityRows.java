@@ -73,6 +73,14 @@ final class QuantityRows {
 		return facts;
 	}
 
+	/** Returns the sum with tax in a few words. */
+	String total(TakeoffTotals totals) {
+		if (totals.gross().signum() == 0 && totals.unpriced() > 0) {
+			return "not priced yet";
+		}
+		return money(totals.gross());
+	}
+
 	String money(BigDecimal amount) {
 		String text = amount.setScale(SHOWN_PLACES, RoundingMode.HALF_UP).toPlainString();
 		return currency.isEmpty() ? text : text + " " + currency;
