@@ -61,7 +61,7 @@ class EdgesTest {
 		assertEquals(1, layout.objective().splits());
 		assertEquals(0, layout.objective().plain());
 		assertEquals(List.of(Length.ofMillimetres(500), Length.ofMillimetres(1000)), runs(layout).stream().map(RunLayout::x1).toList());
-		assertEquals("Parted at the outlet at 500 mm. The outlet at 500 mm bars 1, 2 and 3 frames at a gap of 80 mm.",
+		assertEquals("Parted at the outlet at 500 mm. The outlet at 500 mm bars every number up to 3 frames at a gap of 80 mm.",
 				runs(layout).get(0).reason());
 		assertTrue(layout.alternatives().stream().anyMatch(other -> other.objective().splits() == 0), "a rail or gap without the split");
 	}
@@ -71,7 +71,7 @@ class EdgesTest {
 		RoomLayout layout = Rooms.inches().height("96").rail("32").gap("3").wall("A", "30").outlet("9", "8", "2 3/4", "4 1/2")
 				.outlet("17", "8", "2 3/4", "4 1/2").layout();
 		assertEquals(2, layout.objective().splits(), "both are made blockers, which leaves nothing that could take a frame");
-		assertEquals("Parted at the outlet at 9\". The outlet at 9\" and the outlet at 1' 5\" bar 1 and 2 frames at a gap of 3\"."
+		assertEquals("Parted at the outlet at 9\". The outlet at 9\" bars every number up to 2 frames at a gap of 3\"."
 				+ " Too short for a frame: 9\" of 1' 1 7/8\".", runs(layout).get(0).reason());
 	}
 

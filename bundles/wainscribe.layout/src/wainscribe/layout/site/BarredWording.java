@@ -29,7 +29,7 @@ final class BarredWording {
 	/** Returns the sentence, empty if nothing is barred. */
 	String sentence(List<Placed> elements, BarredCounts barred) {
 		Map<String, List<String>> things = new LinkedHashMap<>();
-		barred.byIsland().forEach((island, counts) -> things.computeIfAbsent(counts(counts), key -> new ArrayList<>())
+		barred.byIsland().forEach((island, counts) -> things.computeIfAbsent(counts(counts, barred), key -> new ArrayList<>())
 				.add(wording.thing(elements.get(island))));
 		if (things.isEmpty()) {
 			return ""; //$NON-NLS-1$
@@ -45,7 +45,10 @@ final class BarredWording {
 						new Object[] { start, wording.length(gaps.get(0)), wording.length(gaps.get(gaps.size() - 1)) });
 	}
 
-	private static String counts(TreeSet<Integer> counts) {
+	private static String counts(TreeSet<Integer> counts, BarredCounts barred) {
+		if (counts.size() > 1 && barred.isEvery(counts)) {
+			return NLS.bind(Messages.BarredWording_Every, Wording.frames(counts.last()));
+		}
 		if (counts.size() > MOST_LISTED && counts.last() - counts.first() == counts.size() - 1) {
 			return NLS.bind(Messages.BarredWording_FromTo, counts.first(), Wording.frames(counts.last()));
 		}

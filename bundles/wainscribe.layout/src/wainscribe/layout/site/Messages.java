@@ -14,6 +14,7 @@ final class Messages extends NLS {
 	public static String BarredWording_AtGap;
 	public static String BarredWording_BarMany;
 	public static String BarredWording_Bars;
+	public static String BarredWording_Every;
 	public static String BarredWording_FromTo;
 	public static String Difference_Anchors;
 	public static String Difference_Closer;

@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.layout.solver;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Which islands bar which numbers of frames in a stretch, over all gaps. */
 public final class BarredCounts {
 
 	private final Map<Integer, TreeSet<Integer>> byIsland = new LinkedHashMap<>();
+	private final TreeSet<Integer> counts = new TreeSet<>();
 	private boolean stockTooShort;
 
 	/**
@@ -27,6 +30,7 @@ public final class BarredCounts {
 			FrameFit fit = new FrameFit(task.limits(), wall.islands(), band.bottom(), band.top(), gap, task.vertical(gap));
 			for (int n = 1; n <= fit.most(x1 - x0); n++) {
 				int count = n;
+				counts.add(n);
 				fit.barring(x0, x1, n)
 						.forEach(island -> byIsland.computeIfAbsent(island.element(), key -> new TreeSet<>()).add(count));
 				stockTooShort |= x1 - x0 - gap * (n + 1) > task.limits().longest() * n;
@@ -34,9 +38,28 @@ public final class BarredCounts {
 		}
 	}
 
-	/** Returns for each island, by its number, the numbers of frames it bars at one gap or more. */
+	/**
+	 * Returns few islands that together bar as many numbers of frames as all do, the one that bars most first.
+	 *
+	 * @return numbers of frames that an island bars at one gap or more, by the number of the island
+	 */
 	public Map<Integer, TreeSet<Integer>> byIsland() {
-		return byIsland;
+		Map<Integer, TreeSet<Integer>> few = new LinkedHashMap<>();
+		Set<Integer> left = new TreeSet<>();
+		byIsland.values().forEach(left::addAll);
+		while (!left.isEmpty()) {
+			int next = byIsland.entrySet().stream()
+					.max(Comparator.comparingLong(entry -> entry.getValue().stream().filter(left::contains).count())).orElseThrow()
+					.getKey();
+			few.put(next, byIsland.get(next));
+			left.removeAll(byIsland.get(next));
+		}
+		return few;
+	}
+
+	/** Tells whether some numbers are all that the length of the stretch allows. */
+	public boolean isEvery(Set<Integer> some) {
+		return some.equals(counts);
 	}
 
 	/** Tells whether some number of frames would need pieces longer than can be had. */
