@@ -91,7 +91,8 @@ final class OpenHome implements HomeSession {
 
 	/** Reads the files again if somebody else wrote them and nothing here is waiting to be saved. */
 	void followFiles() {
-		if (marks.areOf(folder) || rooms.stream().anyMatch(RoomSession::isDirty)) {
+		boolean gone = !project.isAccessible() || !HomeFolder.isHome(folder.directory());
+		if (gone || marks.areOf(folder) || rooms.stream().anyMatch(RoomSession::isDirty)) {
 			return;
 		}
 		try {
