@@ -18,6 +18,9 @@ import wainscribe.model.length.LengthUnit;
 /** One run of one rule on one room; used once and thrown away. */
 final class RuleRun implements RuleContext {
 
+	private static final Length TRADE_STEP = Length.ofInches(1, 8);
+	private static final Length TRADE_ROUNDING = Length.ofMillimetres(1).dividedBy(2);
+
 	private final RuleDescriptor rule;
 	private final RoomDesign design;
 	private final RuleSettings settings;
@@ -94,7 +97,21 @@ final class RuleRun implements RuleContext {
 	}
 
 	private String shown(Object figure) {
-		return figure instanceof Length length ? LengthFormat.asShown(length, unit()) : String.valueOf(figure);
+		return figure instanceof Length length ? LengthFormat.asShown(inTradeFigure(length), unit()) : String.valueOf(figure);
+	}
+
+	/** A figure of the rule itself is given as a carpenter says it: 25 mm are an inch. Figures found stay as they are. */
+	private Length inTradeFigure(Length length) {
+		if (unit() != LengthUnit.INCH || rule.options().stream().noneMatch(option -> isFigure(option, length))) {
+			return length;
+		}
+		Length rounded = length.roundedTo(TRADE_STEP);
+		return rounded.minus(length).abs().isMoreThan(TRADE_ROUNDING) ? length : rounded;
+	}
+
+	private boolean isFigure(RuleOption option, Length length) {
+		String value = value(option.key());
+		return value.matches(".*\\D") && RuleOption.asLength(value).equals(length); //$NON-NLS-1$
 	}
 
 	private LengthUnit unit() {

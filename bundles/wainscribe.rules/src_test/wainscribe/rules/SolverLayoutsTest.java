@@ -23,8 +23,10 @@ import wainscribe.model.FixtureType;
 import wainscribe.model.HeatSource;
 import wainscribe.model.Material;
 import wainscribe.model.OpeningKind;
+import wainscribe.model.TrimType;
 import wainscribe.model.WainscribeFactory;
 import wainscribe.model.Wall;
+import wainscribe.model.length.LengthUnit;
 import wainscribe.profile.ProfileCatalogue;
 
 /**
@@ -89,11 +91,22 @@ class SolverLayoutsTest {
 		brief.setRail(mm(850 + random.nextInt(150)));
 		brief.getStock().add(mm(4880));
 		site.room.setBrief(brief);
+		if (random.nextBoolean()) {
+			site.home.setUnits(LengthUnit.INCH);
+		}
+		if (random.nextBoolean()) {
+			site.trim("C", TrimType.BASE, "Base", 0, 150 + random.nextInt(60), 18);
+		}
 		double a = 1800 + random.nextInt(3200);
 		double b = 1800 + random.nextInt(3200);
 		for (Wall wall : site.room.getWalls()) {
 			boolean even = wall.getName().equals("A") || wall.getName().equals("C");
 			wall.setLength(mm(even ? a : b));
+			if (random.nextInt(4) == 0) {
+				wall.setFloorRight(mm(random.nextInt(1800) - 900));
+			} else if (random.nextInt(4) == 0) {
+				wall.setHeightRight(mm(2000 + random.nextInt(1200)));
+			}
 			furnish(site, wall, random);
 		}
 		return site;

@@ -52,10 +52,11 @@ public record Quadrilateral(List<Corner> corners) {
 	}
 
 	/**
-	 * Returns by how much an outline can grow on all four sides until it touches this patch: the greatest margin it keeps.
-	 * By separating axes: two convex shapes are apart exactly if one of their edge directions shows it.
+	 * Returns the margin that an outline keeps from this patch: by how much it could grow on all four sides until it touches an
+	 * upright edge, and the distance square to a sloped one. By separating axes: two convex shapes are apart exactly if one of
+	 * their edge directions shows it.
 	 *
-	 * @return zero if they touch or overlap; rounded down to 1/8000 mm beside a slope
+	 * @return zero if they touch or overlap; rounded to 1/8000 mm beside a slope
 	 */
 	public Length gapTo(Outline outline) {
 		return new Length(Math.max(0, separation(outline)));
@@ -95,7 +96,7 @@ public record Quadrilateral(List<Corner> corners) {
 		return most;
 	}
 
-	/** Distance in the direction (nx, ny), as growth of an upright rectangle on all sides; below zero where they overlap. */
+	/** Distance in the direction (nx, ny); below zero where they overlap. */
 	private long along(Outline outline, long nx, long ny) {
 		long lowest = Long.MAX_VALUE;
 		long highest = Long.MIN_VALUE;
@@ -106,6 +107,8 @@ public record Quadrilateral(List<Corner> corners) {
 		}
 		long low = nx * (nx < 0 ? outline.x1() : outline.x0()).units() + ny * (ny < 0 ? outline.y1() : outline.y0()).units();
 		long high = nx * (nx < 0 ? outline.x0() : outline.x1()).units() + ny * (ny < 0 ? outline.y0() : outline.y1()).units();
-		return Math.floorDiv(Math.max(lowest - high, low - highest), Math.abs(nx) + Math.abs(ny));
+		long apart = Math.max(lowest - high, low - highest);
+		boolean upright = nx == 0 || ny == 0;
+		return upright ? apart / (Math.abs(nx) + Math.abs(ny)) : Math.round(apart / Math.hypot(nx, ny));
 	}
 }

@@ -8,6 +8,7 @@ import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RoomDesign;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
+import wainscribe.model.outline.WallShape;
 
 /**
  * The clear distances of one row of frames along the wall. Where a plate, a grille or an accessory stands between two frames
@@ -19,6 +20,7 @@ public final class RowGaps {
 	private static final Length MARGIN = Length.ofMillimetres(25);
 
 	private final FrameRow row;
+	private final RoomHeights heights;
 	private final Length set;
 	private final List<Outline> islands;
 
@@ -40,29 +42,39 @@ public final class RowGaps {
 	/** Prepares the gaps of a row. */
 	public RowGaps(RoomDesign design, FrameRow row) {
 		this.row = row;
+		this.heights = new RoomHeights(design);
 		this.set = design.layout().gap();
 		this.islands = Islands.on(row.wall());
 	}
 
-	/** Returns the gaps from left to right. */
+	/**
+	 * Returns the gaps from left to right. On a wall with a slope the gap to a thing that ends the run is left out: how far it
+	 * reaches into the tier differs from height to height there.
+	 *
+	 * @param tolerance how far a gap beside a plate may be off the room's gap to count as meant
+	 */
 	public List<Gap> all(Length tolerance) {
+		WallShape shape = WallShape.of(row.wall());
+		boolean sloped = shape.isFloorSloped() || shape.isCeilingSloped();
 		List<Gap> gaps = new ArrayList<>();
 		FrameOutline before = null;
 		Length from = row.x0();
 		for (FrameOutline frame : row.frames()) {
-			gaps.addAll(between(from, frame.x(), before, frame, tolerance));
+			if (before != null || !sloped || from.signum() == 0) {
+				gaps.addAll(between(from, frame.x(), before, frame, tolerance));
+			}
 			before = frame;
 			from = frame.right();
 		}
-		gaps.addAll(between(from, row.x1(), before, null, tolerance));
+		if (!sloped || row.x1().equals(shape.length())) {
+			gaps.addAll(between(from, row.x1(), before, null, tolerance));
+		}
 		return gaps;
 	}
 
 	private List<Gap> between(Length from, Length to, FrameOutline left, FrameOutline right, Length tolerance) {
-		FrameOutline beside = left == null ? right : left;
-		List<Outline> inside = islands.stream().filter(island -> !island.x0().isLessThan(from) && !island.x1().isMoreThan(to)
-				&& island.y0().minus(MARGIN).isLessThan(beside.top()) && beside.y().isLessThan(island.y1().plus(MARGIN)))
-				.toList();
+		List<Outline> inside = islands.stream().filter(
+				island -> !island.x0().isLessThan(from) && !island.x1().isMoreThan(to) && reachesTier(island)).toList();
 		List<Gap> parted = parted(inside, from, to, left, right);
 		boolean meant = !parted.isEmpty()
 				&& parted.stream().allMatch(gap -> !gap.width().minus(set).abs().isMoreThan(tolerance));
@@ -80,5 +92,15 @@ public final class RowGaps {
 			gaps.add(new Gap(to.minus(edge), null, right));
 		}
 		return gaps;
+	}
+
+	private boolean reachesTier(Outline island) {
+		boolean below = heights.lowerEdge(row.wall(), row.tier(), island.x0())
+				.map(edge -> edge.min(heights.lowerEdge(row.wall(), row.tier(), island.x1()).orElse(edge)))
+				.filter(edge -> !island.y1().plus(MARGIN).isMoreThan(edge)).isPresent();
+		boolean above = heights.upperEdge(row.wall(), row.tier(), island.x0())
+				.map(edge -> edge.max(heights.upperEdge(row.wall(), row.tier(), island.x1()).orElse(edge)))
+				.filter(edge -> !island.y0().minus(MARGIN).isLessThan(edge)).isPresent();
+		return !below && !above;
 	}
 }

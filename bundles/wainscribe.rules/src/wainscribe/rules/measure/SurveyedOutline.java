@@ -13,7 +13,8 @@ import wainscribe.model.outline.WallShape;
 
 /**
  * Outlines of surveyed things in the elevation of their wall. Surveys measure heights from the floor line below the thing;
- * here they count from the finished floor at the wall's left end, as the layout does.
+ * here they count from the finished floor at the wall's left end, as the layout does: on a slope by the floor line below the
+ * left edge of the outline.
  */
 public final class SurveyedOutline {
 
@@ -46,7 +47,7 @@ public final class SurveyedOutline {
 		if (opening.getKind() == OpeningKind.WINDOW) {
 			below = opening.getApron() == null ? casing : opening.getApron().max(Length.ZERO);
 		}
-		return of(opening).grown(casing, below, casing);
+		return lifted(opening, aboveFloor(opening).grown(casing, below, casing));
 	}
 
 	/**
@@ -79,7 +80,7 @@ public final class SurveyedOutline {
 		if (!shape.isFloorSloped()) {
 			return outline;
 		}
-		Length floor = shape.floorAt(orZero(placed.getX()));
+		Length floor = shape.floorAt(outline.x0());
 		return new Outline(outline.x0(), outline.y0().plus(floor), outline.x1(), outline.y1().plus(floor));
 	}
 }

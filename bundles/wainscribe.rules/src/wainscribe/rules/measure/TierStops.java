@@ -3,6 +3,7 @@ package wainscribe.rules.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import wainscribe.layout.RoomDesign;
 import wainscribe.layout.Tier;
@@ -10,6 +11,7 @@ import wainscribe.model.Box;
 import wainscribe.model.Fixture;
 import wainscribe.model.Opening;
 import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
 
 /**
@@ -52,9 +54,15 @@ public final class TierStops {
 				: List.of(SurveyedOutline.of(fixture));
 	}
 
+	/** On a slope a thing may reach into the tier with one end only. */
 	private boolean reaches(Outline outline, Wall wall, Tier tier) {
-		boolean whollyBelow = heights.lowerEdge(wall, tier, outline.x0()).map(edge -> !outline.y1().isMoreThan(edge)).orElse(false);
-		boolean whollyAbove = heights.upperEdge(wall, tier, outline.x0()).map(edge -> !outline.y0().isLessThan(edge)).orElse(false);
-		return !whollyBelow && !whollyAbove;
+		Optional<Length> lowerLeft = heights.lowerEdge(wall, tier, outline.x0());
+		Optional<Length> lowerRight = heights.lowerEdge(wall, tier, outline.x1());
+		Optional<Length> upperLeft = heights.upperEdge(wall, tier, outline.x0());
+		Optional<Length> upperRight = heights.upperEdge(wall, tier, outline.x1());
+		Length under = lowerLeft.orElse(outline.y0()).min(lowerRight.orElse(outline.y0())).min(outline.y0());
+		Length over = upperLeft.orElse(outline.y1()).max(upperRight.orElse(outline.y1())).max(outline.y1());
+		return Quadrilateral.upright(outline.x0(), outline.x1(), lowerLeft.orElse(under), lowerRight.orElse(under),
+				upperLeft.orElse(over), upperRight.orElse(over)).overlaps(outline);
 	}
 }
