@@ -93,7 +93,7 @@ class FindingsViewTest {
 	void findingsAreCopiedAsText() {
 		Finding lead = lead();
 		select(lead);
-		((IAction) view.getViewSite().getActionBars().getGlobalActionHandler(ActionFactory.COPY.getId())).run();
+		view.getViewSite().getActionBars().getGlobalActionHandler(ActionFactory.COPY.getId()).run();
 		Clipboard clipboard = new Clipboard(Display.getCurrent());
 		try {
 			Object copied = clipboard.getContents(TextTransfer.getInstance());

@@ -133,7 +133,7 @@ class PropertiesViewTest {
 	}
 
 	private IAction action(ActionFactory factory) {
-		return view.getViewSite().getActionBars().getGlobalActionHandler(factory.getId()) instanceof IAction found ? found : null;
+		return view.getViewSite().getActionBars().getGlobalActionHandler(factory.getId());
 	}
 
 	private Room room() {
