@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.drawing.pdf;
 
-import java.util.List;
-
 import wainscribe.model.length.LengthUnit;
 
 /**
@@ -26,11 +24,6 @@ public record PaperSize(String name, double width, double height) {
 	/** Returns the large sheet used with a unit, upright: A3 or tabloid. */
 	public static PaperSize large(LengthUnit unit) {
 		return unit == LengthUnit.INCH ? new PaperSize("Tabloid", LETTER_LONG, TABLOID_LONG) : new PaperSize("A3", 297, 420);
-	}
-
-	/** Returns the small and the large sheet, each lying and upright, the preferred one first. */
-	static List<PaperSize> all(LengthUnit unit) {
-		return List.of(small(unit).turned(), small(unit), large(unit).turned());
 	}
 
 	/** Returns the sheet turned by a quarter. */

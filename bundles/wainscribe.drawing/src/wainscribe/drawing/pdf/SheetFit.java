@@ -2,7 +2,11 @@
 package wainscribe.drawing.pdf;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import wainscribe.drawing.Bounds;
 import wainscribe.drawing.Drawing;
@@ -23,41 +27,46 @@ public record SheetFit(Drawing drawing, PaperSize paper, DrawingScale scale) {
 	public static final double HEAD = 20;
 	/** Space kept below the drawing. */
 	public static final double FOOT = 24;
-	/** On small paper no drawing is smaller than this while large paper would do. */
-	private static final double SMALLEST_ON_SMALL = 25;
+	/** Details can be read at scales up to this one, so large paper is better than a smaller drawing. */
+	private static final double SMALLEST_READABLE = 25;
+	private static final String OWN_SIZE = "a sheet of its own size";
 
 	/**
-	 * Finds the largest scale at which a drawing fits a sheet, small sheets before large ones. What fits none gets a sheet
-	 * of its own size at the smallest scale.
+	 * Finds paper and scale for a drawing: the largest scale that fits small paper, then large paper, as long as details can
+	 * be read; only then smaller scales, on whichever paper takes the larger one. What fits none gets a sheet of its own size.
 	 *
 	 * @param unit    unit of the home: decides scales and sheets
 	 * @param drawing draws at a scale
 	 */
 	public static SheetFit of(LengthUnit unit, DoubleFunction<Drawing> drawing) {
-		List<DrawingScale> scales = DrawingScale.of(unit);
-		SheetFit fallback = null;
-		for (DrawingScale scale : scales) {
-			Drawing drawn = drawing.apply(scale.ratio());
-			for (PaperSize paper : PaperSize.all(unit)) {
-				SheetFit fit = new SheetFit(drawn, paper, scale);
-				boolean small = !paper.name().equals(PaperSize.large(unit).name());
-				if (fit.fits() && (small || scale.ratio() >= 2 * SMALLEST_ON_SMALL)) {
-					return fit;
-				}
-				if (fit.fits() && fallback == null && scale.ratio() >= SMALLEST_ON_SMALL * 0.8) {
-					fallback = fit;
-				}
-			}
-			if (fallback != null && scale.ratio() >= SMALLEST_ON_SMALL - 1) {
-				return fallback;
-			}
-		}
-		return ownSize(drawing.apply(scales.getLast().ratio()), scales.getLast());
+		Map<Boolean, List<DrawingScale>> scales = DrawingScale.of(unit).stream()
+				.collect(Collectors.partitioningBy(scale -> scale.ratio() <= SMALLEST_READABLE));
+		List<PaperSize> small = List.of(PaperSize.small(unit).turned(), PaperSize.small(unit));
+		List<PaperSize> large = List.of(PaperSize.large(unit).turned());
+		List<PaperSize> all = Stream.concat(small.stream(), large.stream()).toList();
+		return first(scales.get(true), small, drawing).or(() -> first(scales.get(true), large, drawing))
+				.or(() -> first(scales.get(false), all, drawing))
+				.orElseGet(() -> ownSize(scales.get(false).getFirst(), drawing));
 	}
 
-	private static SheetFit ownSize(Drawing drawing, DrawingScale scale) {
-		Bounds extent = drawing.extent();
-		return new SheetFit(drawing, new PaperSize("own size", extent.width() / scale.ratio() + 2 * SIDE,
+	private static Optional<SheetFit> first(List<DrawingScale> scales, List<PaperSize> papers,
+			DoubleFunction<Drawing> drawing) {
+		for (DrawingScale scale : scales) {
+			Drawing drawn = drawing.apply(scale.ratio());
+			for (PaperSize paper : papers) {
+				SheetFit fit = new SheetFit(drawn, paper, scale);
+				if (fit.fits()) {
+					return Optional.of(fit);
+				}
+			}
+		}
+		return Optional.empty();
+	}
+
+	private static SheetFit ownSize(DrawingScale scale, DoubleFunction<Drawing> drawing) {
+		Drawing drawn = drawing.apply(scale.ratio());
+		Bounds extent = drawn.extent();
+		return new SheetFit(drawn, new PaperSize(OWN_SIZE, extent.width() / scale.ratio() + 2 * SIDE,
 				extent.height() / scale.ratio() + HEAD + FOOT), scale);
 	}
 

@@ -22,6 +22,7 @@ import wainscribe.drawing.Point;
 import wainscribe.drawing.Role;
 import wainscribe.drawing.SampleRoom;
 import wainscribe.drawing.Subject;
+import wainscribe.model.BoxType;
 import wainscribe.model.FixtureType;
 import wainscribe.model.OpeningKind;
 import wainscribe.model.length.LengthUnit;
@@ -115,6 +116,19 @@ class ElevationDrawingTest {
 		assertEquals(Subject.element("opening-0"), hits.at(new Point(2400, 1000), 1).getFirst());
 		assertEquals(Subject.of(Subject.Kind.RAIL), hits.at(new Point(1000, 870), 1).getFirst());
 		assertTrue(hits.at(new Point(-3000, 9000), 1).isEmpty());
+	}
+
+	@Test
+	void onStairsThingsStandOnTheFloorLineUnderThem() {
+		SampleRoom room = new SampleRoom(LengthUnit.MILLIMETRE, 4000, 2500);
+		room.wall().setFloorRight(SampleRoom.mm(2000));
+		room.box(BoxType.SWITCH, 2000, 1100, 70, 114);
+		room.fixture(FixtureType.HANDRAIL, 0, 900, 4000, 50);
+		Drawing drawing = draw(room);
+		Bounds plate = drawing.shapes(LayerName.BOX).getFirst().bounds();
+		assertEquals(1000 + 1100, plate.y0(), 1e-6, "half way up the floor has climbed a metre");
+		Bounds handrail = drawing.shapes(LayerName.FIXTURE).getFirst().bounds();
+		assertEquals(new Bounds(0, 900, 4000, 2950), handrail, "a handrail follows the stairs");
 	}
 
 	@Test

@@ -4,21 +4,22 @@ package wainscribe.report.files;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * The folder of a pack, replaced as a whole: the new pack is written into a hidden folder beside it, then the two change
- * places and the old one goes. Whatever goes wrong before that leaves the old pack as it was.
+ * The folder of a pack. The new pack is drafted as a whole in a hidden folder of its own; only then its files take their
+ * places, one rename each, and what the earlier pack had more goes. Whatever goes wrong leaves the earlier pack as it was.
+ * Everything in the folder that no pack wrote stays untouched.
  */
 public final class PackFolder {
 
 	private static final String DRAFT = ".draft-"; //$NON-NLS-1$
-	private static final String OLD = ".old-"; //$NON-NLS-1$
-	/** By this file a folder is known to be a pack. */
-	private static final String PAGE = "pack.html"; //$NON-NLS-1$
 
 	private final Path folder;
 
@@ -44,70 +45,90 @@ public final class PackFolder {
 	 *
 	 * @param writing writes all of it
 	 * @return its files, in the order of their names
-	 * @throws IOException if it cannot be written, or if the folder holds something that is no pack
+	 * @throws FileAlreadyExistsException if a file is in the way that no pack wrote; its reason says what was expected
+	 * @throws IOException                if the pack cannot be written
 	 */
 	public List<Path> replace(Part writing) throws IOException {
-		refuseForeign();
 		Path parent = folder.getParent();
 		if (parent == null) {
 			throw new IOException(folder + ": expected a folder inside another"); //$NON-NLS-1$
 		}
-		Files.createDirectories(parent);
-		Path draft = Files.createTempDirectory(parent, DRAFT);
-		try {
-			writing.write(draft);
-			openToAll(draft);
-			change(draft, parent);
-		} finally {
-			delete(draft);
-		}
-		try (Stream<Path> files = Files.walk(folder)) {
-			return files.filter(Files::isRegularFile).sorted().toList();
-		}
-	}
-
-	private void refuseForeign() throws IOException {
 		if (Files.exists(folder) && !Files.isDirectory(folder)) {
 			throw new FileAlreadyExistsException(folder.toString(), null, "expected a folder for the pack, found a file"); //$NON-NLS-1$
 		}
-		if (Files.isDirectory(folder) && !Files.exists(folder.resolve(PAGE))) {
-			try (Stream<Path> files = Files.list(folder)) {
-				if (files.findAny().isPresent()) {
-					throw new FileAlreadyExistsException(folder.toString(), null,
-							"expected an empty folder or an earlier pack"); //$NON-NLS-1$
+		Files.createDirectories(parent);
+		Path draft = Files.createTempDirectory(Files.isDirectory(folder) ? folder : parent, DRAFT);
+		try {
+			Path pack = Files.createDirectory(draft.resolve("new")); //$NON-NLS-1$
+			writing.write(pack);
+			Set<String> names = names(pack);
+			place(names, draft, pack);
+			return names.stream().map(folder::resolve).toList();
+		} finally {
+			delete(draft);
+		}
+	}
+
+	private void place(Set<String> names, Path draft, Path pack) throws IOException {
+		if (!Files.exists(folder)) {
+			new PackFileList(pack).write(names, draft);
+			Files.move(pack, folder);
+			return;
+		}
+		PackFileList list = new PackFileList(folder);
+		Set<String> earlier = list.read();
+		refuseForeign(names, earlier);
+		Set<String> both = new TreeSet<>(earlier);
+		both.addAll(names);
+		Set<String> stale = new TreeSet<>(earlier);
+		stale.removeAll(names);
+		PackFileExchange exchange = new PackFileExchange(folder, Files.createDirectory(draft.resolve("old"))); //$NON-NLS-1$
+		try {
+			// Known before they are there: a crash on the way leaves no file that the next pack would take for another's.
+			list.write(both, draft);
+			for (String name : names) {
+				exchange.put(pack.resolve(name), name);
+			}
+			for (String name : stale) {
+				exchange.remove(name);
+			}
+			list.write(names, draft);
+		} catch (IOException e) {
+			exchange.undo(e);
+			list.write(earlier, draft);
+			throw e;
+		}
+	}
+
+	private void refuseForeign(Set<String> names, Set<String> earlier) throws IOException {
+		for (String name : names) {
+			Path place = folder.resolve(name);
+			for (Path above = place.getParent(); !above.equals(folder); above = above.getParent()) {
+				if (Files.exists(above, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(above, LinkOption.NOFOLLOW_LINKS)) {
+					throw inTheWay(above);
 				}
+			}
+			boolean there = Files.exists(place, LinkOption.NOFOLLOW_LINKS);
+			if (there && (!earlier.contains(name) || Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS))) {
+				throw inTheWay(place);
 			}
 		}
 	}
 
-	/** A temporary folder is closed to others; a pack is to be read by those who may read its place. */
-	private void openToAll(Path draft) {
-		draft.toFile().setReadable(true, false);
-		draft.toFile().setExecutable(true, false);
+	private static FileAlreadyExistsException inTheWay(Path place) {
+		return new FileAlreadyExistsException(place.toString(), null,
+				"is in the way and not from an earlier pack; expected another folder, or this moved away"); //$NON-NLS-1$
 	}
 
-	private void change(Path draft, Path parent) throws IOException {
-		if (!Files.exists(folder)) {
-			Files.move(draft, folder);
-			return;
+	private static Set<String> names(Path pack) throws IOException {
+		Set<String> names = new TreeSet<>();
+		try (Stream<Path> files = Files.walk(pack)) {
+			files.filter(Files::isRegularFile).forEach(file -> names.add(pack.relativize(file).toString().replace('\\', '/')));
 		}
-		Path old = Files.createTempDirectory(parent, OLD);
-		Path kept = old.resolve("pack"); //$NON-NLS-1$
-		Files.move(folder, kept);
-		try {
-			Files.move(draft, folder);
-		} catch (IOException e) {
-			Files.move(kept, folder);
-			Files.delete(old);
-			throw e;
-		}
-		delete(old);
+		return names;
 	}
 
 	private static void delete(Path tree) throws IOException {
-		if (!Files.exists(tree)) {
-			return;
-		}
 		try (Stream<Path> paths = Files.walk(tree)) {
 			for (Path path : paths.sorted(Comparator.reverseOrder()).toList()) {
 				Files.delete(path);
