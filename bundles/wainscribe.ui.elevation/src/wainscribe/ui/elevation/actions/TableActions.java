@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.eclipse.gef.ui.actions.ActionRegistry;
 import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.actions.ActionFactory;
 
 import wainscribe.ui.elevation.Messages;
 import wainscribe.ui.elevation.TableIcon;
@@ -30,6 +31,8 @@ public final class TableActions {
 				TableIcon.RELEASE, FrameLockEditPolicy.RELEASE);
 		registry.registerAction(lock);
 		registry.registerAction(release);
+		// trade pictures only
+		registry.getAction(ActionFactory.DELETE.getId()).setImageDescriptor(null);
 		following.add(lock.getId());
 		following.add(release.getId());
 	}

@@ -12,9 +12,7 @@ import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.eclipse.gef.editpolicies.RootComponentEditPolicy;
-import org.eclipse.gef.requests.SelectionRequest;
 import org.eclipse.gef.tools.DeselectAllTracker;
-import org.eclipse.gef.tools.SelectEditPartTracker;
 
 import wainscribe.model.Room;
 import wainscribe.model.Wall;
@@ -91,8 +89,7 @@ public final class RoomEditPart extends AbstractGraphicalEditPart implements Tab
 	/** A click beside the walls selects the room. */
 	@Override
 	public DragTracker getDragTracker(Request request) {
-		boolean other = request instanceof SelectionRequest selection && selection.getLastButtonPressed() != 1;
-		return other ? new SelectEditPartTracker(this) : new DeselectAllTracker(this);
+		return new DeselectAllTracker(this);
 	}
 
 	@Override

@@ -53,7 +53,7 @@ public final class DrawingFigure extends Figure {
 		setBounds(place.pixels(other.extent()));
 		if (moved || before == null) {
 			repaint();
-		} else if (!before.equals(other)) {
+		} else if (before != other) {
 			Rectangle damage = damage(before, other);
 			if (!damage.isEmpty()) {
 				repaint(damage.expand(SLACK, SLACK));

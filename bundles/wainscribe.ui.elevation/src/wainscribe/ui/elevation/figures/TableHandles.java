@@ -45,13 +45,23 @@ public final class TableHandles {
 		Color select = Appearance.colour(colours.select());
 		List<IFigure> handles = new ArrayList<>();
 		handles.add(new OutlineHandle(part, select));
-		Rectangle bounds = part.getFigure().getBounds();
+		int sides = gripsFor(part.getFigure().getBounds(), directions);
 		for (int grip : GRIPS) {
-			if ((grip & directions) == grip && bounds.width >= ROOM_FOR_GRIPS && bounds.height >= ROOM_FOR_GRIPS) {
+			if ((grip & sides) == grip) {
 				handles.add(new Grip(part, grip, select, Appearance.colour(colours.drawing().wall())));
 			}
 		}
 		return handles;
+	}
+
+	/**
+	 * Returns the sides of a thing that have room for grips.
+	 *
+	 * @param bounds     pixels of the thing
+	 * @param directions sides that can be dragged
+	 */
+	public static int gripsFor(Rectangle bounds, int directions) {
+		return bounds.width >= ROOM_FOR_GRIPS && bounds.height >= ROOM_FOR_GRIPS ? directions : PositionConstants.NONE;
 	}
 
 	/** The outline; taking hold of it moves. */

@@ -4,6 +4,7 @@ package wainscribe.ui.elevation.policies;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.draw2d.FigureListener;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalEditPart;
@@ -35,7 +36,9 @@ public abstract class LiveDragEditPolicy extends ResizableEditPolicy {
 	/** Lines draw from this many pixels away. */
 	private static final int REACH = 7;
 
+	private final FigureListener size = figure -> followSize();
 	private DragFeedback feedback;
+	private int gripsFor = -1;
 
 	/**
 	 * Says what shifting the edges of the host would mean.
@@ -124,7 +127,33 @@ public abstract class LiveDragEditPolicy extends ResizableEditPolicy {
 	}
 
 	@Override
+	public void activate() {
+		super.activate();
+		getHostFigure().addFigureListener(size);
+	}
+
+	@Override
+	public void deactivate() {
+		getHostFigure().removeFigureListener(size);
+		super.deactivate();
+	}
+
+	/** What has become too small for grips loses them, and the other way round. */
+	private void followSize() {
+		boolean selected = !handles().isEmpty();
+		if (selected && gripsFor != TableHandles.gripsFor(getHostFigure().getBounds(), getResizeDirections())) {
+			removeSelectionHandles();
+			addSelectionHandles();
+		}
+	}
+
+	private List<?> handles() {
+		return handles == null ? List.of() : handles;
+	}
+
+	@Override
 	protected List<IFigure> createSelectionHandles() {
+		gripsFor = TableHandles.gripsFor(getHostFigure().getBounds(), getResizeDirections());
 		return TableHandles.of((GraphicalEditPart) getHost(), table().colours(), getResizeDirections());
 	}
 

@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.ListenerList;
+import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.osgi.util.NLS;
@@ -50,6 +51,7 @@ public final class DrawingTable implements RoomSessionListener {
 	private final ListenerList<TableListener> listeners = new ListenerList<>();
 	private final Set<LayerName> layers = EnumSet.allOf(LayerName.class);
 	private Map<Wall, Drawing> drawings = new IdentityHashMap<>();
+	private Map<Wall, WallState> states = new IdentityHashMap<>();
 	private RoomDesign shown;
 	private StripArrangement arrangement;
 	private TableColours colours;
@@ -152,6 +154,20 @@ public final class DrawingTable implements RoomSessionListener {
 		}
 	}
 
+	/**
+	 * Works out which pixels some walls would take side by side at another scale, with their writing.
+	 *
+	 * @param walls              walls of the room
+	 * @param pixelsPerMillimetre the scale
+	 */
+	public Dimension sizeAt(List<Wall> walls, double pixelsPerMillimetre) {
+		ElevationOptions options = optionsAt(pixelsPerMillimetre);
+		Map<Wall, Drawing> drawn = new IdentityHashMap<>();
+		walls.forEach(wall -> drawn.put(wall, pencil.draw(shown, wall, options)));
+		Rectangle area = StripArrangement.of(walls, drawn::get, pixelsPerMillimetre).area();
+		return area.getSize();
+	}
+
 	/** Draws everything in other colours. */
 	public void setAppearance(TableColours other) {
 		setColours(other);
@@ -238,17 +254,26 @@ public final class DrawingTable implements RoomSessionListener {
 	}
 
 	private void draw() {
-		ElevationOptions options = ElevationOptions.of(session.home()).withUnit(units()).withScale(PAPER / scale)
-				.withLayers(drawnLayers());
-		Map<Wall, Drawing> fresh = new IdentityHashMap<>();
-		walls().forEach(wall -> fresh.put(wall, pencil.draw(shown, wall, options)));
-		drawings = fresh;
+		Map<Wall, WallState> before = states;
+		Map<Wall, Drawing> old = drawings;
+		states = new IdentityHashMap<>();
+		drawings = new IdentityHashMap<>();
+		ElevationOptions options = optionsAt(scale);
+		for (Wall wall : walls()) {
+			WallState state = WallState.of(shown, wall, options);
+			states.put(wall, state);
+			drawings.put(wall, state.equals(before.get(wall)) ? old.get(wall) : pencil.draw(shown, wall, options));
+		}
 	}
 
-	private Set<LayerName> drawnLayers() {
+	private ElevationOptions optionsAt(double at) {
+		return ElevationOptions.of(session.home()).withUnit(units()).withScale(PAPER / at).withLayers(layersAt(at));
+	}
+
+	private Set<LayerName> layersAt(double at) {
 		Set<LayerName> drawn = EnumSet.noneOf(LayerName.class);
 		drawn.addAll(layers);
-		if (scale < DIMENSIONS_FROM) {
+		if (at < DIMENSIONS_FROM) {
 			drawn.remove(LayerName.DIMENSION);
 		}
 		return drawn;

@@ -8,6 +8,7 @@ import java.util.Objects;
 import org.eclipse.core.runtime.ListenerList;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.Viewport;
+import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.GraphicalViewer;
@@ -28,8 +29,7 @@ public final class TableZoom {
 	private static final double STEP = 1.25;
 	private static final double LEAST = PIXELS_PER_MILLIMETRE / 400;
 	private static final double MOST = PIXELS_PER_MILLIMETRE;
-	private static final int PASSES = 8;
-	private static final double HARDLY_LESS = 0.97;
+	private static final int PASSES = 9;
 	private static final int ROOM_TO_SPARE = 12;
 	/** Nobody is shown less than this without asking: the numbers can be read. */
 	private static final double READABLE = PIXELS_PER_MILLIMETRE / 60;
@@ -124,36 +124,24 @@ public final class TableZoom {
 		scrollTo(new Point(x, y));
 	}
 
-	/** What the writing takes does not shrink with the scale: from above, a few passes find the scale at which both fit. */
+	/** What the writing takes does not grow with the scale, so the largest scale at which both fit is searched for. */
 	private void fit(List<Wall> walls, double least) {
 		Rectangle view = viewport().getClientArea();
 		if (walls.isEmpty() || view.width <= 0 || view.height <= 0) {
 			return;
 		}
-		double length = walls.stream().mapToDouble(wall -> bounds(wall).width()).sum();
-		double height = walls.stream().mapToDouble(wall -> bounds(wall).height()).max().orElse(0);
-		double scale = Math.min(view.width / length, view.height / height);
+		double low = least;
+		double high = MOST;
 		for (int pass = 0; pass < PASSES; pass++) {
-			table.setScale(Math.max(least, Math.min(MOST, scale)));
-			Rectangle extent = extent(walls);
-			if (extent.width <= view.width && extent.height <= view.height) {
-				break;
-			}
-			double across = (view.width - ROOM_TO_SPARE - (extent.width - length * table.scale())) / length;
-			double up = (view.height - ROOM_TO_SPARE - (extent.height - height * table.scale())) / height;
-			scale = Math.min(table.scale() * HARDLY_LESS, Math.min(across, up));
+			double middle = Math.sqrt(low * high);
+			Dimension size = table.sizeAt(walls, middle);
+			boolean fits = size.width <= view.width && size.height <= view.height;
+			low = fits ? middle : low;
+			high = fits ? high : middle;
 		}
+		table.setScale(low);
 		viewer.flush();
 		tell();
-	}
-
-	private Rectangle extent(List<Wall> walls) {
-		Rectangle extent = null;
-		for (Wall wall : walls) {
-			Rectangle pixels = table.placeOf(wall).pixels(table.drawingOf(wall).extent());
-			extent = extent == null ? pixels : extent.union(pixels);
-		}
-		return extent;
 	}
 
 	private Bounds bounds(Wall wall) {
