@@ -63,7 +63,7 @@ class SolverLayoutsTest {
 
 	/** A rail that hits a plate stays where the brief has it; layout and rules both say so, and name the same wall. */
 	private static boolean isRefusedRail(RoomDesign design, Finding finding) {
-		return finding.message().matches(".*\\bof rail\\b.*")
+		return finding.message().matches(".*\\bof the rail\\b.*")
 				&& design.layout().infeasible().stream().anyMatch(plain -> plain.wall() == finding.object().eContainer());
 	}
 

@@ -3,6 +3,8 @@ package wainscribe.rules.measure;
 
 import java.util.Optional;
 
+import org.eclipse.osgi.util.NLS;
+
 import wainscribe.layout.FrameOutline;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
@@ -28,8 +30,8 @@ public record Strip(Wall wall, FrameOutline frame, Quadrilateral shape, Length t
 		return frame == null ? Subject.rail(wall) : Subject.of(wall, frame);
 	}
 
-	/** Returns how a message names it: {@code rail} or the frame's id. */
+	/** Returns how a message names what it belongs to: the rail, or a frame with its id. */
 	public String name() {
-		return frame == null ? Subject.RAIL : frame.id();
+		return frame == null ? Messages.Strip_Rail : NLS.bind(Messages.Strip_Frame, frame.id());
 	}
 }
