@@ -34,7 +34,9 @@ final class PluginFile {
 				StandardCharsets.UTF_8)) {
 			texts.load(reader);
 		}
-		String contributor = bundle.toAbsolutePath().normalize().getFileName().toString();
+		// the root of a packed bundle has no name
+		Path folder = bundle.toAbsolutePath().normalize().getFileName();
+		String contributor = folder == null ? PluginFile.class.getPackageName() : folder.toString();
 		List<RuleElement> found = new ArrayList<>();
 		NodeList extensions = parse(bundle.resolve("plugin.xml")).getElementsByTagName("extension"); //$NON-NLS-1$ //$NON-NLS-2$
 		for (int i = 0; i < extensions.getLength(); i++) {
