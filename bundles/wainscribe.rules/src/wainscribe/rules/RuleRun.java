@@ -3,23 +3,20 @@ package wainscribe.rules;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.osgi.util.NLS;
 
 import wainscribe.layout.RoomDesign;
 import wainscribe.model.length.Length;
-import wainscribe.model.length.LengthFormat;
 import wainscribe.model.length.LengthUnit;
 
 /** One run of one rule on one room; used once and thrown away. */
 final class RuleRun implements RuleContext {
-
-	private static final Length TRADE_STEP = Length.ofInches(1, 8);
-	private static final Length TRADE_ROUNDING = Length.ofMillimetres(1).dividedBy(2);
 
 	private final RuleDescriptor rule;
 	private final RoomDesign design;
@@ -64,7 +61,7 @@ final class RuleRun implements RuleContext {
 
 	@Override
 	public String say(String pattern, Object... figures) {
-		return NLS.bind(pattern, Arrays.stream(figures).map(this::shown).toArray());
+		return NLS.bind(pattern, new FigureText(unit(), ownLengths()).of(figures));
 	}
 
 	@Override
@@ -96,22 +93,9 @@ final class RuleRun implements RuleContext {
 		return settings.changed(rule.id(), key).orElse(option.defaultIn(unit()));
 	}
 
-	private String shown(Object figure) {
-		return figure instanceof Length length ? LengthFormat.asShown(inTradeFigure(length), unit()) : String.valueOf(figure);
-	}
-
-	/** A figure of the rule itself is given as a carpenter says it: 25 mm are an inch. Figures found stay as they are. */
-	private Length inTradeFigure(Length length) {
-		if (unit() != LengthUnit.INCH || rule.options().stream().noneMatch(option -> isFigure(option, length))) {
-			return length;
-		}
-		Length rounded = length.roundedTo(TRADE_STEP);
-		return rounded.minus(length).abs().isMoreThan(TRADE_ROUNDING) ? length : rounded;
-	}
-
-	private boolean isFigure(RuleOption option, Length length) {
-		String value = value(option.key());
-		return value.matches(".*\\D") && RuleOption.asLength(value).equals(length); //$NON-NLS-1$
+	private Set<Length> ownLengths() {
+		return rule.options().stream().map(option -> value(option.key())).filter(value -> value.matches(".*\\D")) //$NON-NLS-1$
+				.map(RuleOption::asLength).collect(Collectors.toSet());
 	}
 
 	private LengthUnit unit() {

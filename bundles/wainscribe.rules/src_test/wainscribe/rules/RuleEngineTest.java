@@ -113,6 +113,15 @@ class RuleEngineTest {
 	}
 
 	@Test
+	void figureShownLikeTheOneWantedSaysByHowLittleItDiffers() {
+		Site site = new Site();
+		site.home.setUnits(LengthUnit.INCH);
+		site.box("A", BoxType.SWITCH, "P1", 1000, 912.65);
+		String message = site.findings("plate-clear-or-contain").getFirst().message();
+		assertTrue(message.contains("is ~1/2\" (12.65 mm) from") && message.contains("keep 1/2\" away"), message);
+	}
+
+	@Test
 	void changedFigureHoldsInsteadOfTheDefault() {
 		Site site = new Site();
 		Box plate = site.box("A", BoxType.SWITCH, "P1", 1000, 940);
