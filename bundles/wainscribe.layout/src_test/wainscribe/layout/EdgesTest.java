@@ -231,6 +231,18 @@ class EdgesTest {
 	}
 
 	@Test
+	void whereARunIsPartedTheNearestGapWithoutThatIsShown() {
+		Rooms rooms = Rooms.millimetres().height("2400").rail("900").wall("A", "560").outlet("95", "400", "70", "115");
+		RoomLayout layout = rooms.layout();
+		assertEquals(1, layout.objective().splits());
+		Alternative other = layout.alternatives().stream().filter(shown -> shown.sentence().startsWith("A gap of ")).findFirst()
+				.orElseThrow();
+		assertEquals(Length.ofMillimetres(50), other.gap(),
+				"derived: the field then begins at 50 + 32 = 82, 13 before the plate; clear of the plate, 165 + 13 = 178, is further");
+		assertEquals(0, other.objective().splits());
+	}
+
+	@Test
 	void noSideIsLongerThanTheLongestStock() {
 		RoomLayout layout = metric().wall("A", "2000").brief(brief -> brief.getStock().add(Length.ofMillimetres(450))).layout();
 		assertTrue(layout.frames().allMatch(frame -> frame.width().compareTo(Length.ofMillimetres(450)) <= 0));

@@ -60,17 +60,18 @@ final class NearestRequest {
 		return isFree(new RoomSolver(task).leastTrouble(some));
 	}
 
-	/** Returns the nearest gap of the widest range that leaves no trouble where one was asked for. */
-	Optional<Length> gap() {
-		if (site.brief().gap().isEmpty()) {
-			return Optional.empty();
-		}
-		long asked = site.brief().fixedGap().units();
+	/**
+	 * Returns the gap of the widest range that leaves no trouble and is nearest to the one of a layout; gaps that the layout
+	 * could have chosen are not looked at again.
+	 *
+	 * @param tried the gaps the layout was chosen from
+	 */
+	Optional<Length> gap(long chosen, List<Long> tried) {
 		RoomTask task = RoomSite.of(room, site.brief().withGap(null), site.pattern()).task();
 		RoomSolver solver = new RoomSolver(task);
 		LongPredicate free = gap -> isFree(solver.leastTrouble(List.of(gap)));
-		return task.wideGaps().stream().filter(gap -> gap != asked)
-				.sorted(Comparator.comparingLong((Long gap) -> Math.abs(gap - asked)).thenComparingLong(gap -> gap))
+		return task.wideGaps().stream().filter(gap -> !tried.contains(gap))
+				.sorted(Comparator.comparingLong((Long gap) -> Math.abs(gap - chosen)).thenComparingLong(gap -> gap))
 				.filter(free::test).findFirst().map(Length::new);
 	}
 

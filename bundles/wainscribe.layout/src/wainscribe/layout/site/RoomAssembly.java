@@ -52,7 +52,7 @@ public final class RoomAssembly {
 		boolean trouble = advised && (Rank.plain(rank) > 0 || Rank.splits(rank) > 0);
 		NearestRequest nearest = new NearestRequest(room, site);
 		Optional<Length> rail = trouble ? nearest.rail() : Optional.empty();
-		Optional<Length> gap = trouble ? nearest.gap() : Optional.empty();
+		Optional<Length> gap = trouble ? nearest.gap(layout.gap(), answer.gaps()) : Optional.empty();
 		List<PlainStretch> infeasible = new ArrayList<>(new RailCheck(room, site).refusals(wording));
 		infeasible.addAll(new PlainStretches(site, answer.gaps(), wording).of(layout, sentence(rail, gap)));
 		return new RoomLayout(room, site.brief().pattern(), site.brief().material(), new Length(layout.gap()),
