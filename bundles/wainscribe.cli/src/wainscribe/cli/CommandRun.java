@@ -3,6 +3,8 @@ package wainscribe.cli;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
 import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -84,11 +86,23 @@ public final class CommandRun {
 				return oneLine(exception.getMessage());
 			}
 			if (exception instanceof IOException || exception instanceof UncheckedIOException) {
-				return oneLine("a file can't be read or written: " + exception.getMessage()); //$NON-NLS-1$
+				return oneLine("a file can't be read or written: " + reason(exception)); //$NON-NLS-1$
 			}
 			failureLog.accept(exception);
 			return oneLine("an error of the program itself, please report it: " + exception); //$NON-NLS-1$
 		};
+	}
+
+	/** Says what is wrong with a file; the system's own exceptions often name the file only. */
+	private static String reason(Exception exception) {
+		Throwable cause = exception instanceof UncheckedIOException ? exception.getCause() : exception;
+		if (cause instanceof AccessDeniedException) {
+			return cause.getMessage() + ": expected the permission to do so"; //$NON-NLS-1$
+		}
+		if (cause instanceof NoSuchFileException) {
+			return cause.getMessage() + ": expected it to be there"; //$NON-NLS-1$
+		}
+		return cause.getMessage();
 	}
 
 	private int oneLine(String message) {

@@ -2,6 +2,7 @@
 package wainscribe.cli;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,7 +30,8 @@ final class PackCommand implements Callable<Integer> {
 	@Mixin
 	private HomeOptions homeOptions;
 
-	@Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder of the pack; a pack that is there is replaced.")
+	@Option(names = "--out", required = true, paramLabel = "DIR", description = {
+			"Folder of the pack. An earlier pack in it is replaced; other files in it are left alone." })
 	private Path out;
 
 	@Mixin
@@ -53,7 +55,7 @@ final class PackCommand implements Callable<Integer> {
 		folder.home().setUnits(output.unitsOr(folder.home().getUnits()));
 		PackProgress progress = new StepsOnConsole(console);
 		PackContent content = new PackContents(services).of(folder.home(), rooms, progress);
-		List<Path> files = new ClientPack(services).write(content, out, progress);
+		List<Path> files = write(content, progress);
 		if (output.isJson()) {
 			JsonObject result = PackJson.of(out, files);
 			console.json(result);
@@ -61,6 +63,14 @@ final class PackCommand implements Callable<Integer> {
 			console.text("The pack is in " + out + '\n'); //$NON-NLS-1$
 		}
 		return ExitCode.DONE;
+	}
+
+	private List<Path> write(PackContent content, PackProgress progress) throws BadInputException, IOException {
+		try {
+			return new ClientPack(services).write(content, out, progress);
+		} catch (FileAlreadyExistsException e) {
+			throw new BadInputException("option --out: \"" + out + "\": " + e.getFile() + ' ' + e.getReason()); //$NON-NLS-1$ //$NON-NLS-2$
+		}
 	}
 
 	/** Shows each step as a line on standard error. */

@@ -132,6 +132,22 @@ class CommandRunTest {
 	}
 
 	@Test
+	void packLeavesOtherFilesAloneAndNamesOneInItsWay() throws IOException {
+		Path home = surveyed(SIXTY);
+		Path out = Files.createDirectory(folder.resolve("out"));
+		Path foreign = Files.writeString(out.resolve("pack.pdf"), "another's");
+		Outcome refused = run("pack", "--home", home.toString(), "--out", out.toString());
+		assertEquals(2, refused.code);
+		assertEquals("", refused.out);
+		assertEquals("option --out: \"" + out + "\": " + foreign + " is in the way and not from an earlier pack;"
+				+ " expected another folder, or that moved away", refused.err.strip().lines().reduce((a, b) -> b).orElseThrow());
+		Files.move(foreign, out.resolve("other.pdf"));
+		assertEquals(0, run("pack", "--home", home.toString(), "--out", out.toString()).code);
+		assertEquals("another's", Files.readString(out.resolve("other.pdf")));
+		assertEquals(List.of(), failures);
+	}
+
+	@Test
 	void badUsageIsOneLineThatNamesOptionValueAndWhatWasExpected() throws IOException {
 		Path home = surveyed(SIXTY);
 		refused("option --gap: \"wide\": expected a length", "layout", "--home", home.toString(), "--gap", "wide");

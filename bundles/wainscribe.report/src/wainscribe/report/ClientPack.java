@@ -20,8 +20,8 @@ import wainscribe.report.view.PackViews;
  * Writes the client pack: {@code pack.html}, {@code pack.pdf}, {@code elevations/*.svg} and {@code *.dxf},
  * {@code pieces.csv} and {@code quantities.xlsx}.
  * <p>
- * A pack is written beside its place and moved there when it is whole, so nobody ever sees half a pack, and an earlier one
- * stays until then.
+ * A pack is drafted out of sight and its files are moved into place when it is whole: an earlier one stays until then, and
+ * whatever else is in the folder stays for good.
  */
 public final class ClientPack {
 
@@ -43,11 +43,11 @@ public final class ClientPack {
 	 * Writes a pack.
 	 *
 	 * @param content  what it says
-	 * @param folder   where it goes; must not exist, be empty, or hold an earlier pack, which is replaced
+	 * @param folder   where it goes; an earlier pack in it is replaced, other files in it are left alone
 	 * @param progress hears each step
 	 * @return the files of the pack in their order
-	 * @throws IOException                if a file cannot be written, or {@code folder} holds something else; then nothing
-	 *                                    has changed
+	 * @throws IOException                if a file cannot be written; a {@link java.nio.file.FileAlreadyExistsException} if
+	 *                                    one is in the way that no pack wrote; then nothing has changed
 	 * @throws OperationCanceledException if the user stops it; then nothing has changed
 	 */
 	public List<Path> write(PackContent content, Path folder, PackProgress progress) throws IOException {

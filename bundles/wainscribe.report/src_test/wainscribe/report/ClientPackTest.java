@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,7 +42,7 @@ class ClientPackTest {
 	private static Map<String, byte[]> files(Path folder) throws IOException {
 		Map<String, byte[]> files = new TreeMap<>();
 		try (Stream<Path> paths = Files.walk(folder)) {
-			for (Path path : paths.filter(Files::isRegularFile).toList()) {
+			for (Path path : paths.filter(Files::isRegularFile).filter(path -> !path.endsWith(".pack-files")).toList()) {
 				files.put(folder.relativize(path).toString().replace('\\', '/'), Files.readAllBytes(path));
 			}
 		}
@@ -78,21 +79,27 @@ class ClientPackTest {
 	}
 
 	@Test
-	void anEarlierPackIsReplacedAsAWhole() throws IOException {
-		Path pack = temp.resolve("pack");
-		new ClientPack(services).write(content, pack, PackProgress.NONE);
-		Files.writeString(pack.resolve("elevations/stale.svg"), "old");
-		new ClientPack(services).write(content, pack, PackProgress.NONE);
-		assertTrue(Files.notExists(pack.resolve("elevations/stale.svg")));
-		assertTrue(Files.exists(pack.resolve("pack.pdf")));
+	void anEarlierPackIsReplacedAndOtherFilesStay() throws IOException {
+		Path pack = Files.createDirectories(temp.resolve("pack"));
+		Files.writeString(pack.resolve("notes.txt"), "mine");
+		PackContent before = new SampleHome("Cottage", LengthUnit.MILLIMETRE).room("Porch").content(services);
+		new ClientPack(services).write(before, pack, PackProgress.NONE);
+		Files.writeString(pack.resolve("elevations/photo.jpg"), "mine too");
+		assertTrue(Files.exists(pack.resolve("elevations/porch-a.svg")));
+		List<Path> written = new ClientPack(services).write(content, pack, PackProgress.NONE);
+		Map<String, byte[]> files = files(pack);
+		assertEquals("mine", new String(files.remove("notes.txt"), StandardCharsets.UTF_8));
+		assertEquals("mine too", new String(files.remove("elevations/photo.jpg"), StandardCharsets.UTF_8));
+		assertEquals(written, files.keySet().stream().map(pack::resolve).toList());
 		assertEquals(List.of("pack"), beside());
 	}
 
 	@Test
 	void whoeverStopsItFindsTheOldPackAsItWas() throws IOException {
 		Path pack = temp.resolve("pack");
-		Files.createDirectories(pack);
+		new ClientPack(services).write(content, pack, PackProgress.NONE);
 		Files.writeString(pack.resolve("pack.html"), "old");
+		List<String> before = List.copyOf(files(pack).keySet());
 		List<String> steps = new ArrayList<>();
 		PackProgress stopping = new PackProgress() {
 			@Override
@@ -107,20 +114,22 @@ class ClientPackTest {
 		};
 		assertThrows(OperationCanceledException.class, () -> new ClientPack(services).write(content, pack, stopping));
 		assertEquals(List.of("pack.html", "pack.pdf", "elevations/hall-a"), steps);
-		assertEquals(List.of("pack.html"), List.copyOf(files(pack).keySet()));
+		assertEquals(before, List.copyOf(files(pack).keySet()));
 		assertEquals("old", Files.readString(pack.resolve("pack.html")));
 		assertEquals(List.of("pack"), beside());
 	}
 
 	@Test
-	void aFolderWithOtherThingsIsRefused() throws IOException {
-		Path foreign = Files.createDirectories(temp.resolve("photos"));
-		Files.writeString(foreign.resolve("cat.jpg"), "cat");
+	void aFileInTheWayIsNeverReplaced() throws IOException {
+		Path folder = Files.createDirectories(temp.resolve("photos"));
+		Files.writeString(folder.resolve("pack.pdf"), "another's");
+		FileAlreadyExistsException refused = assertThrows(FileAlreadyExistsException.class,
+				() -> new ClientPack(services).write(content, folder, PackProgress.NONE));
+		assertEquals(folder.resolve("pack.pdf").toString(), refused.getFile());
 		assertThrows(FileAlreadyExistsException.class,
-				() -> new ClientPack(services).write(content, foreign, PackProgress.NONE));
-		assertThrows(FileAlreadyExistsException.class,
-				() -> new ClientPack(services).write(content, foreign.resolve("cat.jpg"), PackProgress.NONE));
-		assertEquals(List.of("cat.jpg"), List.copyOf(files(foreign).keySet()));
+				() -> new ClientPack(services).write(content, folder.resolve("pack.pdf"), PackProgress.NONE));
+		assertEquals(List.of("pack.pdf"), List.copyOf(files(folder).keySet()));
+		assertEquals("another's", Files.readString(folder.resolve("pack.pdf")));
 		assertEquals(List.of("photos"), beside());
 	}
 }

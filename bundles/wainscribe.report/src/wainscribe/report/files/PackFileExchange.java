@@ -2,13 +2,13 @@
 package wainscribe.report.files;
 
 import java.io.IOException;
-import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.stream.Stream;
 
 /** Puts the files of a new pack in the places of the earlier one, each by one rename, and can take all of it back. */
 final class PackFileExchange {
@@ -44,13 +44,8 @@ final class PackFileExchange {
 		}
 		keep(name);
 		Files.delete(place);
-		try {
-			for (Path above = place.getParent(); !above.equals(folder); above = above.getParent()) {
-				Files.delete(above);
-			}
-		} catch (DirectoryNotEmptyException e) {
-			// someone else's files are in it: they stay
-			return;
+		for (Path above = place.getParent(); !above.equals(folder) && isEmpty(above); above = above.getParent()) {
+			Files.delete(above);
 		}
 	}
 
@@ -74,11 +69,17 @@ final class PackFileExchange {
 
 	private void keep(String name) throws IOException {
 		Path place = folder.resolve(name);
-		changed.push(name);
 		if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
 			Path copy = kept.resolve(name);
 			Files.createDirectories(copy.getParent());
 			Files.copy(place, copy, LinkOption.NOFOLLOW_LINKS, StandardCopyOption.COPY_ATTRIBUTES);
+		}
+		changed.push(name);
+	}
+
+	private static boolean isEmpty(Path directory) throws IOException {
+		try (Stream<Path> files = Files.list(directory)) {
+			return files.findAny().isEmpty();
 		}
 	}
 }

@@ -44,8 +44,21 @@ final class PackFileList {
 	 */
 	void write(Collection<String> names, Path draft) throws IOException {
 		Path written = draft.resolve(NAME);
-		Files.writeString(written, names.isEmpty() ? "" : String.join("\n", names) + '\n'); //$NON-NLS-1$ //$NON-NLS-2$
+		Files.writeString(written, String.join("\n", names) + '\n'); //$NON-NLS-1$
 		Files.move(written, folder.resolve(NAME), StandardCopyOption.ATOMIC_MOVE);
+	}
+
+	/** Puts back what the list said; a failure of that is added to the reason. */
+	void restore(Collection<String> names, Path draft, IOException reason) {
+		try {
+			if (names.isEmpty()) {
+				Files.deleteIfExists(folder.resolve(NAME));
+			} else {
+				write(names, draft);
+			}
+		} catch (IOException e) {
+			reason.addSuppressed(e);
+		}
 	}
 
 	/** A list may have been edited: what it names outside the folder is none of the pack's. */

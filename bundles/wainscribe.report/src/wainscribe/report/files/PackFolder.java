@@ -95,7 +95,7 @@ public final class PackFolder {
 			list.write(names, draft);
 		} catch (IOException e) {
 			exchange.undo(e);
-			list.write(earlier, draft);
+			list.restore(earlier, draft, e);
 			throw e;
 		}
 	}
@@ -117,7 +117,7 @@ public final class PackFolder {
 
 	private static FileAlreadyExistsException inTheWay(Path place) {
 		return new FileAlreadyExistsException(place.toString(), null,
-				"is in the way and not from an earlier pack; expected another folder, or this moved away"); //$NON-NLS-1$
+				"is in the way and not from an earlier pack; expected another folder, or that moved away"); //$NON-NLS-1$
 	}
 
 	private static Set<String> names(Path pack) throws IOException {
