@@ -13,6 +13,8 @@ import wainscribe.drawing.Subject;
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RoomDesign;
 import wainscribe.model.Element;
+import wainscribe.model.Opening;
+import wainscribe.model.OpeningKind;
 import wainscribe.model.Placed;
 import wainscribe.model.Wall;
 
@@ -24,6 +26,7 @@ final class Names {
 	private static final double ABOVE_WALL = 5;
 	private static final double CLEAR = 0.8;
 	private static final double LINE = 1.35;
+	private static final double[] IN_FRAME = { 0, 0.5, -0.5, 0.9, -0.9 };
 
 	private final Sheet sheet;
 	private final Bounds wall;
@@ -52,7 +55,15 @@ final class Names {
 	}
 
 	private void name(Placed placed) {
-		write(Subject.element(placed.getId()), Sketches.bounds(placed), List.of(textOf(placed)));
+		write(Subject.element(placed.getId()), Sketches.bounds(placed), List.of(textOf(placed)), places(placed));
+	}
+
+	/** Where the sketch of a thing has few lines: shares of the way from its middle to its edge, the best first. */
+	private static double[] places(Placed placed) {
+		if (placed instanceof Opening opening) {
+			return opening.getKind() == OpeningKind.WINDOW ? new double[] { -0.5, 0.5, 0 } : new double[] { -0.08, 0.5, -0.5 };
+		}
+		return new double[] { 0.5, 0, -0.5 };
 	}
 
 	private static String textOf(Element element) {
@@ -78,13 +89,13 @@ final class Names {
 		String size = Mark.text(frame.width(), sheet.options().unit()) + " \u00d7 "
 				+ Mark.text(frame.height(), sheet.options().unit());
 		Bounds field = new Bounds(left, bottom, right, top);
-		if (!write(Subject.frame(frame.id()), field, List.of(name, size))) {
-			write(Subject.frame(frame.id()), field, List.of(name));
+		if (!write(Subject.frame(frame.id()), field, List.of(name, size), IN_FRAME)) {
+			write(Subject.frame(frame.id()), field, List.of(name), IN_FRAME);
 		}
 	}
 
-	/** Writes lines below each other in the middle of an area, or higher or lower in it where something is in the way. */
-	private boolean write(Subject subject, Bounds area, List<String> lines) {
+	/** Writes lines below each other in an area, at the first of some places where nothing is in the way. */
+	private boolean write(Subject subject, Bounds area, List<String> lines, double... places) {
 		double size = sheet.paper(NAME_SIZE);
 		double width = lines.stream().mapToDouble(line -> sheet.metrics().width(line, size)).max().orElse(0);
 		double height = size * (LINE * (lines.size() - 1) + Label.CAP_HEIGHT + Label.TAIL);
@@ -92,7 +103,7 @@ final class Names {
 			return false;
 		}
 		Point middle = area.centre();
-		for (double share : new double[] { 0, 0.5, -0.5, 0.9, -0.9 }) {
+		for (double share : places) {
 			double y = middle.y() + share * (area.height() - height) / 2;
 			Bounds block = new Bounds(middle.x() - width / 2, y - height / 2, middle.x() + width / 2, y + height / 2);
 			if (wall.contains(block) && taken.stream().noneMatch(block.grown(sheet.paper(CLEAR))::overlaps)) {
