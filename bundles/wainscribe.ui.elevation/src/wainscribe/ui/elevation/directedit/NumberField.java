@@ -36,6 +36,7 @@ final class NumberField {
 	private final Composite box;
 	private final Text text;
 	private final Label complaint;
+	private final Rectangle where;
 
 	/**
 	 * Opens a field.
@@ -49,6 +50,7 @@ final class NumberField {
 		this.viewer = viewer;
 		this.table = table;
 		this.number = number;
+		this.where = where;
 		box = new Composite((Composite) viewer.getControl(), SWT.BORDER);
 		GridLayout layout = new GridLayout(2, false);
 		layout.marginWidth = PAD;
@@ -74,11 +76,11 @@ final class NumberField {
 			}
 		});
 		text.addListener(SWT.FocusOut, event -> box.getDisplay().asyncExec(this::close));
-		place(where);
+		place();
 		text.setFocus();
 	}
 
-	private void place(Rectangle where) {
+	private void place() {
 		box.pack();
 		org.eclipse.swt.graphics.Rectangle area = ((Composite) viewer.getControl()).getClientArea();
 		int x = Math.max(0, Math.min(where.x, area.width - box.getSize().x));
@@ -105,7 +107,7 @@ final class NumberField {
 		} catch (LengthSyntaxException e) {
 			complaint.setText(e.getMessage());
 			((GridData) complaint.getLayoutData()).exclude = false;
-			box.pack();
+			place();
 			return Optional.empty();
 		}
 	}

@@ -35,8 +35,8 @@ public final class RailEditPolicy extends LiveDragEditPolicy {
 			Snapper.Result snapped = snapped(before, plumb, pull);
 			Outline after = snapped.shift().applyTo(before);
 			Length top = after.y1().max(after.height());
-			Outline band = Outline.ofSize(Length.ZERO, top.minus(after.height()), after.width(), after.height());
-			return new Proposal(new MoveRailCommand(table().session().room(), top), wall, band, null, snapped.level(),
+			return new Proposal(new MoveRailCommand(table().session().room(), top), wall, covered(wall, before, top), null,
+					snapped.level(),
 					design -> DragNotes.rail(design, wall, top, table().units()));
 		});
 	}
@@ -48,6 +48,13 @@ public final class RailEditPolicy extends LiveDragEditPolicy {
 
 	private static Outline outline(RailBand rail, Wall wall) {
 		return new Outline(Length.ZERO, rail.bottom(), WallShape.of(wall).length(), rail.top());
+	}
+
+	/** Returns what the rail covers; on stairs it climbs. */
+	private static Outline covered(Wall wall, Outline band, Length top) {
+		Length climb = WallShape.of(wall).floorRight();
+		return new Outline(band.x0(), top.minus(band.height()).plus(climb.min(Length.ZERO)), band.x1(),
+				top.plus(climb.max(Length.ZERO)));
 	}
 
 	@Override

@@ -130,7 +130,9 @@ public final class Ruler extends Canvas {
 		double origin = place.left() - scroll();
 		double end = table.drawingOf(wall).wall().x1();
 		RulerMarks marks = RulerMarks.of(table.units(), place.scale());
-		for (Length at = Length.ZERO; at.approximateMillimetres() <= end; at = at.plus(marks.fine())) {
+		// begins where something is seen: a long wall drawn large has many marks
+		Length seen = place.length((int) Math.floor(-origin) - BREADTH * 3).roundedTo(marks.numbered()).minus(marks.numbered());
+		for (Length at = seen.max(Length.ZERO); at.approximateMillimetres() <= end; at = at.plus(marks.fine())) {
 			int x = (int) Math.round(origin + at.approximateMillimetres() * place.scale());
 			if (x > width) {
 				return;

@@ -193,17 +193,23 @@ public final class DrawingTable implements RoomSessionListener {
 	 * @param look told the design of the trial while the model is as after the step
 	 */
 	public void tryOut(Command step, Consumer<RoomDesign> look) {
-		trial.run(session.home(), session.room(), step, design -> {
-			shown = design;
-			draw();
-			look.accept(design);
+		try {
+			trial.run(session.home(), session.room(), step, design -> {
+				shown = design;
+				draw();
+				problem = null;
+				look.accept(design);
+				tell(TableListener::trialShown);
+			});
+		} catch (ArithmeticException | IllegalArgumentException e) {
+			problem = NLS.bind(Messages.DrawingTable_Problem, e.getLocalizedMessage());
 			tell(TableListener::trialShown);
-		});
+		}
 	}
 
 	/** Shows the room as it is. */
 	public void endTrial() {
-		if (shown != session.design()) {
+		if (shown != session.design() || problem != null) {
 			refresh();
 		}
 	}

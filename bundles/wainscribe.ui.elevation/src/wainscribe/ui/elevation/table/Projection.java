@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.ui.elevation.table;
 
-import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 
 import wainscribe.drawing.Bounds;
@@ -39,8 +38,9 @@ public record Projection(double scale, double left, double floor) {
 
 	/** Returns the pixels that an outline covers. */
 	public Rectangle pixels(Outline outline) {
-		Point upperLeft = new Point(x(outline.x0()), y(outline.y1()));
-		return new Rectangle(upperLeft, new Point(x(outline.x1()), y(outline.y0())));
+		int leftmost = x(outline.x0());
+		int upper = y(outline.y1());
+		return new Rectangle(leftmost, upper, x(outline.x1()) - leftmost, y(outline.y0()) - upper);
 	}
 
 	/** Returns the pixels that a part of a drawing covers, grown to whole ones. */

@@ -386,8 +386,10 @@ class ElevationEditorTest {
 		Wall south = session.room().getWalls().get(2);
 		DrawingTable table = Adapters.adapt(editor, DrawingTable.class);
 		Object other = table.drawingOf(south);
-		PaintWatch watch = PaintWatch.on(viewer);
 		Placed outlet = north.getBoxes().get(0);
+		hand.middle(part(outlet));
+		hand.settle();
+		PaintWatch watch = PaintWatch.on(viewer);
 		session.commandStack().execute(new SetFeatureCommand(outlet, Literals.PLACED__Y, Length.ofInches(17), "Height"));
 		viewer.flush();
 		assertEquals(other, table.drawingOf(south), "the other wall is drawn the same");
