@@ -3,7 +3,9 @@ package wainscribe.rules;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
@@ -22,6 +24,7 @@ final class RuleRun implements RuleContext {
 	private final RoomDesign design;
 	private final RuleSettings settings;
 	private final BooleanSupplier cancelled;
+	private final Map<String, Length> lengths = new HashMap<>();
 	private final List<Finding> findings = new ArrayList<>();
 
 	RuleRun(RuleDescriptor rule, RoomDesign design, RuleSettings settings, BooleanSupplier cancelled) {
@@ -51,7 +54,7 @@ final class RuleRun implements RuleContext {
 
 	@Override
 	public Length length(String option) {
-		return RuleOption.asLength(value(option));
+		return lengths.computeIfAbsent(option, key -> RuleOption.asLength(value(key)));
 	}
 
 	@Override
