@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -14,7 +16,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 import wainscribe.model.length.LengthUnit;
 import wainscribe.report.DesignServices;
 
@@ -45,7 +49,8 @@ public final class CommandRun {
 		add(() -> new PackCommand(services, console));
 		commandLine.getCommandSpec().versionProvider(versions);
 		commandLine.getSubcommands().values().forEach(sub -> sub.getCommandSpec().versionProvider(versions));
-		commandLine.registerConverter(LengthUnit.class, CommandRun::unit).setExpandAtFiles(false)
+		commandLine.registerConverter(LengthUnit.class, CommandRun::unit).registerConverter(Path.class, CommandRun::path)
+				.setExpandAtFiles(false)
 				.setOut(console.out()).setErr(console.err()).setParameterExceptionHandler(usage())
 				.setExecutionExceptionHandler(failure());
 	}
@@ -76,8 +81,28 @@ public final class CommandRun {
 		}
 	}
 
+	/** An empty name would silently mean the folder the shell is in. */
+	private static Path path(String name) {
+		if (name.isBlank() || name.indexOf('\0') >= 0) {
+			throw new TypeConversionException('"' + name + "\": expected the name of a file or folder"); //$NON-NLS-1$
+		}
+		return Path.of(name);
+	}
+
 	private IParameterExceptionHandler usage() {
-		return (exception, words) -> oneLine(exception.getMessage());
+		return (exception, words) -> oneLine(
+				exception instanceof UnmatchedArgumentException unmatched ? unknown(unmatched) : exception.getMessage());
+	}
+
+	private String unknown(UnmatchedArgumentException exception) {
+		String word = exception.getUnmatched().get(0);
+		CommandLine of = exception.getCommandLine();
+		if (of == commandLine && !word.startsWith("-")) { //$NON-NLS-1$
+			return "command \"" + word + "\": expected one of " + String.join(", ", commandLine.getSubcommands().keySet()) //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+					+ " or --help"; //$NON-NLS-1$
+		}
+		List<String> options = of.getCommandSpec().options().stream().map(OptionSpec::longestName).sorted().toList();
+		return (word.startsWith("-") ? "option " + word : '"' + word + '"') + ": expected one of " + options; //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 	}
 
 	private IExecutionExceptionHandler failure() {

@@ -71,6 +71,8 @@ final class SurveyCommand implements Callable<Integer> {
 			return new SurveyReader(Set.copyOf(patterns.ids())).read(file).orRefuse();
 		} catch (SurveyException e) {
 			throw new BadInputException(e.getMessage());
+		} catch (IOException e) {
+			throw new BadInputException(file + ": can't be read (" + e.getMessage() + "); expected a CSV file"); //$NON-NLS-1$ //$NON-NLS-2$
 		}
 	}
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 
 import picocli.CommandLine.Command;
@@ -49,6 +50,9 @@ final class TakeoffCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() throws BadInputException, IOException {
+		if (workbook != null && !workbook.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) { //$NON-NLS-1$
+			throw BadInputException.option("--xlsx", workbook.toString(), "a file that ends in .xlsx"); //$NON-NLS-1$ //$NON-NLS-2$
+		}
 		HomeFolder folder = homeOptions.open();
 		if (prices != null) {
 			readPrices(folder).applyTo(folder.home());

@@ -157,7 +157,14 @@ class CommandRunTest {
 		refused("option --room: \"Attic\": expected one of [\"Nook\"]", "check", "--home", home.toString(), "--room", "Attic");
 		refused("Invalid value for option '--units': \"ell\": expected in or mm", "layout", "--home", home.toString(), "--units", "ell");
 		refused("Missing required option: '--home=DIR'", "check");
-		refused("Unknown option: '--colour'", "check", "--home", home.toString(), "--colour");
+		refused("option --colour: expected one of [--format, --help, --home, --room, --units, --version]", "check", "--home",
+				home.toString(), "--colour");
+		refused("\"loft\": expected one of [--format, --help, --home,", "survey", "a.csv", "loft", "--home", home.toString());
+		refused("command \"measure\": expected one of survey, layout, check, takeoff, pack or --help", "measure");
+		refused("Invalid value for option '--out': \"\": expected the name of a file or folder", "pack", "--home", home.toString(),
+				"--out", "");
+		refused("option --xlsx: \"" + home.resolve("wainscribe.home") + "\": expected a file that ends in .xlsx", "takeoff", "--home",
+				home.toString(), "--xlsx", home.resolve("wainscribe.home").toString());
 		refused("a command is missing; expected one of survey, layout, check, takeoff, pack or --help");
 		refused("holds no home; expected the file wainscribe.home", "check", "--home", folder.toString());
 		refused("row 4, column height", "survey", Files.writeString(folder.resolve("bad.csv"), SIXTY.replace(",96,", ",96 1/0,")).toString(),

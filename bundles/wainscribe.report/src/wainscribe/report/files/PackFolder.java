@@ -53,8 +53,10 @@ public final class PackFolder {
 		if (parent == null) {
 			throw new IOException(folder + ": expected a folder inside another"); //$NON-NLS-1$
 		}
-		if (Files.exists(folder) && !Files.isDirectory(folder)) {
-			throw new FileAlreadyExistsException(folder.toString(), null, "expected a folder for the pack, found a file"); //$NON-NLS-1$
+		for (Path above = folder; above != null; above = above.getParent()) {
+			if (Files.exists(above) && !Files.isDirectory(above)) {
+				throw new FileAlreadyExistsException(above.toString(), null, "is a file; expected a folder"); //$NON-NLS-1$
+			}
 		}
 		Files.createDirectories(parent);
 		Path draft = Files.createTempDirectory(Files.isDirectory(folder) ? folder : parent, DRAFT);

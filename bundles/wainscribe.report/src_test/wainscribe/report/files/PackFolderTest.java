@@ -85,6 +85,15 @@ class PackFolderTest {
 	}
 
 	@Test
+	void aFileAboveTheFolderIsNamed() throws IOException {
+		Path file = Files.writeString(temp.resolve("file"), "mine");
+		folder = file.resolve("deeper/pack");
+		FileAlreadyExistsException refused = assertThrows(FileAlreadyExistsException.class, () -> pack("1", "a"));
+		assertEquals(file + ": is a file; expected a folder", refused.getMessage());
+		assertEquals(Map.of("file", "mine"), files());
+	}
+
+	@Test
 	void aFailureLeavesTheEarlierPack() throws IOException {
 		pack("1", "a");
 		Map<String, String> before = files();
