@@ -6,9 +6,9 @@ import java.util.Objects;
 
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
@@ -84,13 +84,14 @@ final class QuietBar extends Canvas implements TableListener {
 		redraw();
 	}
 
+	/** A long sentence goes on in a second line. */
 	@Override
 	public Point computeSize(int width, int height, boolean changed) {
-		GC gc = new GC(this);
+		TextLayout lines = lines(width);
 		try {
-			return new Point(width == SWT.DEFAULT ? 0 : width, gc.getFontMetrics().getHeight() + 2 * PAD_Y);
+			return new Point(width == SWT.DEFAULT ? 0 : width, lines.getBounds().height + 2 * PAD_Y);
 		} finally {
-			gc.dispose();
+			lines.dispose();
 		}
 	}
 
@@ -99,6 +100,19 @@ final class QuietBar extends Canvas implements TableListener {
 		event.gc.setBackground(Appearance.colour(table.colours().bar()));
 		event.gc.fillRectangle(area);
 		event.gc.setForeground(Appearance.colour(table.colours().barText()));
-		event.gc.drawText(text, PAD_X, PAD_Y, SWT.DRAW_TRANSPARENT);
+		TextLayout lines = lines(area.width);
+		try {
+			lines.draw(event.gc, PAD_X, PAD_Y);
+		} finally {
+			lines.dispose();
+		}
+	}
+
+	private TextLayout lines(int width) {
+		TextLayout lines = new TextLayout(getDisplay());
+		lines.setFont(getFont());
+		lines.setText(text);
+		lines.setWidth(width == SWT.DEFAULT ? SWT.DEFAULT : Math.max(1, width - 2 * PAD_X));
+		return lines;
 	}
 }

@@ -6,9 +6,11 @@ import java.util.Optional;
 import org.eclipse.gef.EditPolicy;
 
 import wainscribe.layout.FrameOutline;
+import wainscribe.layout.FrameRole;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
+import wainscribe.ui.elevation.appearance.Appearance;
 import wainscribe.ui.elevation.policies.FrameEditPolicy;
 import wainscribe.ui.elevation.policies.FrameLockEditPolicy;
 import wainscribe.ui.elevation.policies.RemoveFrameEditPolicy;
@@ -62,6 +64,14 @@ public final class FrameEditPart extends ThingEditPart {
 	@Override
 	public boolean isCalled(String word) {
 		return frame().map(frame -> frame.id().equals(word)).orElse(false);
+	}
+
+	/** A frame placed by hand shows a padlock. */
+	@Override
+	protected void refreshVisuals() {
+		super.refreshVisuals();
+		boolean locked = frame().map(frame -> frame.role() == FrameRole.PLACED).orElse(false);
+		getFigure().setLock(locked ? Appearance.colour(table().colours().drawing().note()) : null);
 	}
 
 	@Override

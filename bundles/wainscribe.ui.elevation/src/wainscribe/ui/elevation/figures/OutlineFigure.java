@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.ui.elevation.figures;
 
+import java.util.Objects;
+
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 
 /**
@@ -15,8 +18,16 @@ public final class OutlineFigure extends Figure {
 	/** Things smaller than this can still be hit. */
 	private static final int LEAST = 9;
 	private static final int TINT = 56;
+	private static final int OPAQUE = 255;
+	private static final int HALF_TURN = 180;
+
+	private static final int LOCK_WIDTH = 8;
+	private static final int LOCK_BODY = 6;
+	private static final int LOCK_INSET = 5;
+	private static final int ROOM_FOR_LOCK = 30;
 
 	private Color tint;
+	private Color lock;
 	private boolean pointedAt;
 
 	/** Sets the colour of the tint. */
@@ -28,6 +39,14 @@ public final class OutlineFigure extends Figure {
 	public void setPointedAt(boolean over) {
 		if (pointedAt != over) {
 			pointedAt = over;
+			repaint();
+		}
+	}
+
+	/** Marks the thing as locked by a small padlock in this colour; null for none. */
+	public void setLock(Color colour) {
+		if (!Objects.equals(lock, colour)) {
+			lock = colour;
 			repaint();
 		}
 	}
@@ -50,6 +69,20 @@ public final class OutlineFigure extends Figure {
 			graphics.setAlpha(TINT);
 			graphics.setBackgroundColor(tint);
 			graphics.fillRectangle(getBounds());
+			graphics.setAlpha(OPAQUE);
 		}
+		if (lock != null && getBounds().width >= ROOM_FOR_LOCK && getBounds().height >= ROOM_FOR_LOCK) {
+			paintLock(graphics);
+		}
+	}
+
+	private void paintLock(Graphics graphics) {
+		int x = getBounds().right() - LOCK_INSET * 2 - LOCK_WIDTH;
+		int y = getBounds().y + LOCK_INSET * 2 + LOCK_BODY;
+		graphics.setAntialias(SWT.ON);
+		graphics.setForegroundColor(lock);
+		graphics.setBackgroundColor(lock);
+		graphics.fillRectangle(x, y, LOCK_WIDTH, LOCK_BODY);
+		graphics.drawArc(x + 1, y - LOCK_BODY / 2, LOCK_WIDTH - 3, LOCK_BODY, 0, HALF_TURN);
 	}
 }
