@@ -8,8 +8,10 @@ import org.eclipse.core.runtime.IExtensionRegistry;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.ISelectionProvider;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.part.ViewPart;
@@ -50,8 +52,18 @@ public final class PropertiesView extends ViewPart implements ISelectionListener
 		if (part == null || part == this) {
 			return;
 		}
-		Object selected = selection instanceof IStructuredSelection list ? list.getFirstElement() : null;
-		subject(part, selected).ifPresent(this::show);
+		subject(part, first(selection)).or(this::drawn).ifPresent(this::show);
+	}
+
+	/** What is selected in the drawing: a finding, when chosen, selects there what it is about. */
+	private Optional<Subject> drawn() {
+		IEditorPart editor = getSite().getPage().getActiveEditor();
+		ISelectionProvider provider = editor == null ? null : editor.getSite().getSelectionProvider();
+		return provider == null ? Optional.empty() : subject(editor, first(provider.getSelection()));
+	}
+
+	private static Object first(ISelection selection) {
+		return selection instanceof IStructuredSelection list ? list.getFirstElement() : null;
 	}
 
 	@Override

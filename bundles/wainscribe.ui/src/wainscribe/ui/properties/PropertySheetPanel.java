@@ -121,6 +121,7 @@ final class PropertySheetPanel implements RoomSessionListener {
 	/** Names and values share the width, whatever the width. */
 	private static void furnish(Tree tree) {
 		tree.setHeaderVisible(false);
+		tree.setLinesVisible(false);
 		SpokenName.give(tree, Messages.PropertySheetPanel_Name);
 		tree.addControlListener(ControlListener.controlResizedAdapter(event -> {
 			int width = tree.getClientArea().width;

@@ -5,7 +5,11 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.StatusLineManager;
 import org.eclipse.jface.action.ToolBarManager;
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.views.properties.IPropertySourceProvider;
 import org.eclipse.ui.views.properties.PropertySheetPage;
 
@@ -26,8 +30,29 @@ final class PropertyTable extends PropertySheetPage {
 		makeContributions(new MenuManager(), new ToolBarManager(), messages);
 	}
 
-	/** Shows the properties of something. */
+	/** Shows the properties of something, all headings open. */
 	void show(Object subject) {
 		selectionChanged(null, new StructuredSelection(subject));
+		openAll();
+		// a heading whose rows were all replaced closes again by itself when the tree is drawn
+		getControl().getDisplay().asyncExec(this::openAll);
+	}
+
+	private void openAll() {
+		if (getControl() instanceof Tree tree && !tree.isDisposed()) {
+			for (TreeItem heading : tree.getItems()) {
+				open(tree, heading);
+			}
+		}
+	}
+
+	/** The table makes the rows below a heading when it is opened by hand, so it has to be told. */
+	private static void open(Tree tree, TreeItem heading) {
+		if (heading.getItemCount() > 0) {
+			Event event = new Event();
+			event.item = heading;
+			tree.notifyListeners(SWT.Expand, event);
+			heading.setExpanded(true);
+		}
 	}
 }
