@@ -8,20 +8,25 @@ import java.util.List;
 
 import org.eclipse.jface.action.ActionContributionItem;
 import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.actions.ActionFactory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
+import wainscribe.commands.RenameElementCommand;
 import wainscribe.commands.SetFeatureCommand;
 import wainscribe.model.WainscribePackage.Literals;
 import wainscribe.rules.Finding;
+import wainscribe.ui.ElementSelector;
+import wainscribe.ui.RoomEditors;
 import wainscribe.ui.findings.FindingsView;
 import wainscribe.ui.home.HomeView;
 import wainscribe.ui.session.RoomSession;
@@ -101,6 +106,24 @@ class FindingsViewTest {
 		} finally {
 			clipboard.dispose();
 		}
+	}
+
+	@Test
+	void checkingAgainLeavesTheSelectionToTheDesigner() throws Exception {
+		IEditorPart editor = RoomEditors.open(TestHome.window().getActivePage(), session, true);
+		Widgets.settle();
+		Finding lead = lead();
+		select(lead);
+		editor.getAdapter(ElementSelector.class).select("B", session.room().getWalls().get(1).getBoxes().get(0).getId());
+		Object chosen = selected(editor);
+		session.commandStack().execute(new RenameElementCommand(session.room().getFinishes().get(0), "varnish"));
+		Widgets.waitUntil("the room is checked again", () -> session.findings().stream().anyMatch(found -> found.element().equals("varnish")));
+		Widgets.settle();
+		assertEquals(chosen, selected(editor));
+	}
+
+	private static Object selected(IEditorPart editor) {
+		return ((IStructuredSelection) editor.getSite().getSelectionProvider().getSelection()).getFirstElement();
 	}
 
 	private Finding lead() {

@@ -39,6 +39,7 @@ public final class FindingsView extends ViewPart {
 	private HistoryActions history;
 	private RoomTracker tracker;
 	private FindingReveal reveal;
+	private boolean refreshing;
 
 	@Override
 	public void createPartControl(Composite parent) {
@@ -89,7 +90,10 @@ public final class FindingsView extends ViewPart {
 			return;
 		}
 		List<RoomFinding> findings = source.findings();
+		// the same findings stay selected, which must not draw the designer away from what she is editing
+		refreshing = true;
 		tree.show(findings);
+		refreshing = false;
 		actions.count(findings);
 		setContentDescription(findings.isEmpty() ? "" : NLS.bind(Messages.FindingsView_Summary, name(), counts(findings))); //$NON-NLS-1$
 		if (findings.isEmpty()) {
@@ -121,7 +125,9 @@ public final class FindingsView extends ViewPart {
 	private void selected(IStructuredSelection selection) {
 		if (selection.size() == 1 && selection.getFirstElement() instanceof RoomFinding found) {
 			detail.show(found.finding());
-			reveal.show(found);
+			if (!refreshing) {
+				reveal.show(found);
+			}
 		} else {
 			detail.clear();
 		}
