@@ -60,8 +60,8 @@ public final class ElevationEditor extends GraphicalEditor implements TableListe
 		TableEditDomain domain = new TableEditDomain(this);
 		domain.setCommandStack(new RoomCommandStack(session));
 		setEditDomain(domain);
-		setPartName(session.room().getName() == null ? file.getName() : session.room().getName());
 		super.init(site, input);
+		nameAfterRoom();
 	}
 
 	@Override
@@ -127,6 +127,19 @@ public final class ElevationEditor extends GraphicalEditor implements TableListe
 	@Override
 	public void roomReplaced() {
 		viewer.setContents(session.room());
+		nameAfterRoom();
+	}
+
+	@Override
+	public void drawingsChanged() {
+		nameAfterRoom();
+	}
+
+	private void nameAfterRoom() {
+		String name = session.room().getName() == null ? getEditorInput().getName() : session.room().getName();
+		if (!name.equals(getPartName())) {
+			setPartName(name);
+		}
 	}
 
 	@Override
