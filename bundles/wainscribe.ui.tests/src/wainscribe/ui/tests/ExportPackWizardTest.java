@@ -69,14 +69,17 @@ class ExportPackWizardTest {
 	}
 
 	@Test
-	void aFolderWithOtherThingsInItIsLeftAlone() throws Exception {
-		Files.writeString(folder.resolve("letter.txt"), "dear client");
+	void aFileThatNoPackWroteIsNeverReplaced() throws Exception {
+		Path page = folder.resolve("pack.html");
+		Files.writeString(page, "dear client");
 		Widgets.type(Widgets.labelled(shell, "Folder:", Text.class), folder.toString());
 		Widgets.press(Widgets.button(shell, "Finish"));
 		assertTrue(wizard.firstPage().isEmpty());
-		assertTrue(dialog.getCurrentPage().getErrorMessage().contains(folder.getFileName().toString()), dialog.getCurrentPage().getErrorMessage());
+		String message = dialog.getCurrentPage().getErrorMessage();
+		assertTrue(message.contains(page.toString()) && message.contains("not from an earlier pack"), message);
 		try (Stream<Path> files = Files.list(folder)) {
-			assertEquals(List.of(folder.resolve("letter.txt")), files.toList());
+			assertEquals(List.of(page), files.toList());
 		}
+		assertEquals("dear client", Files.readString(page));
 	}
 }
