@@ -56,6 +56,8 @@ final class TableLayout extends Layout implements TableListener {
 	public void drawingsChanged() {
 		if (!level.isDisposed()) {
 			band();
+			level.redraw();
+			plumb.redraw();
 			corner.redraw();
 		}
 	}

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.ui.elevation.painting;
 
+import java.util.ArrayList;
+import java.util.List;
+
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Device;
+import org.eclipse.swt.graphics.Font;
 
 import wainscribe.drawing.Dimension;
 import wainscribe.drawing.Drawing;
@@ -117,14 +121,14 @@ public final class DrawingPainter {
 		return polyline(curved ? path.flattened() : straight(path), path.closed());
 	}
 
-	private static java.util.List<Point> straight(Path path) {
-		java.util.List<Point> points = new java.util.ArrayList<>(path.segments().size() + 1);
+	private static List<Point> straight(Path path) {
+		List<Point> points = new ArrayList<>(path.segments().size() + 1);
 		points.add(path.start());
 		path.segments().forEach(segment -> points.add(segment.end()));
 		return points;
 	}
 
-	private org.eclipse.swt.graphics.Path polyline(java.util.List<Point> points, boolean closed) {
+	private org.eclipse.swt.graphics.Path polyline(List<Point> points, boolean closed) {
 		org.eclipse.swt.graphics.Path outline = new org.eclipse.swt.graphics.Path(device());
 		boolean first = true;
 		for (Point point : points) {
@@ -152,9 +156,10 @@ public final class DrawingPainter {
 		Point start = label.start();
 		int x = (int) Math.round(projection.x(start.x()));
 		int y = (int) Math.round(projection.y(start.y()));
-		graphics.setFont(letters.ofSize(size));
+		Font font = letters.ofSize(size);
+		graphics.setFont(font);
 		graphics.setForegroundColor(Appearance.colour(styles.of(label.role()).stroke()));
-		int ascent = graphics.getFontMetrics().getAscent() + graphics.getFontMetrics().getLeading();
+		int ascent = letters.baseline(font);
 		if (label.upright()) {
 			graphics.pushState();
 			graphics.translate(x, y);

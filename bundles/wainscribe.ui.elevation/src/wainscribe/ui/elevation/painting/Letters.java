@@ -4,9 +4,11 @@ package wainscribe.ui.elevation.painting;
 import java.util.HashMap;
 import java.util.Map;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.FontData;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Display;
 
 import wainscribe.drawing.TextMetrics;
@@ -23,6 +25,7 @@ public final class Letters implements TextMetrics {
 	private final Display display;
 	private final Map<Integer, Font> fonts = new HashMap<>();
 	private final Map<String, Double> widths = new HashMap<>();
+	private final Map<Font, Integer> baselines = new HashMap<>();
 
 	/**
 	 * Creates the fonts of a display when they are asked for.
@@ -53,14 +56,30 @@ public final class Letters implements TextMetrics {
 		return widths.computeIfAbsent(text, this::measured) * size;
 	}
 
+	/** Returns how far below the top of a line of text its base line lies, in pixels. */
+	public int baseline(Font font) {
+		return baselines.computeIfAbsent(font, this::measured);
+	}
+
 	/** Gives the fonts back. */
 	public void dispose() {
+		baselines.clear();
 		fonts.values().forEach(Font::dispose);
 		fonts.clear();
 	}
 
+	private int measured(Font font) {
+		GC gc = new GC(display);
+		try {
+			gc.setFont(font);
+			return gc.getFontMetrics().getAscent() + gc.getFontMetrics().getLeading();
+		} finally {
+			gc.dispose();
+		}
+	}
+
 	private double measured(String text) {
-		org.eclipse.swt.graphics.GC gc = new org.eclipse.swt.graphics.GC(display);
+		GC gc = new GC(display);
 		try {
 			gc.setFont(ofSize(MEASURED_SIZE));
 			return gc.textExtent(text, 0).x * SMALL_SIZES / MEASURED_SIZE;
@@ -72,7 +91,7 @@ public final class Letters implements TextMetrics {
 	private Font create(double pixels) {
 		FontData data = display.getSystemFont().getFontData()[0];
 		data.height = (float) (pixels * POINTS_PER_INCH / display.getDPI().y);
-		data.setStyle(org.eclipse.swt.SWT.NORMAL);
+		data.setStyle(SWT.NORMAL);
 		return new Font(display, data);
 	}
 }

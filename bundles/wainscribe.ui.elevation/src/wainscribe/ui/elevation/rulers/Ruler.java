@@ -37,6 +37,8 @@ public final class Ruler extends Canvas {
 	private static final int AWAY = 3;
 	private static final int QUARTER_TURN = -90;
 	private static final int BAND_ALPHA = 70;
+	/** A number reaches so far from its mark. */
+	private static final int NUMBER_ROOM = 72;
 
 	private final DrawingTable table;
 	private final FigureCanvas canvas;
@@ -65,8 +67,18 @@ public final class Ruler extends Canvas {
 
 	/** Marks what is selected by a band; null for nothing. */
 	public void setBand(Rectangle selected) {
-		band = selected;
-		redrawIfAlive();
+		if (!isDisposed() && !Objects.equals(band, selected)) {
+			redraw(band);
+			band = selected;
+			redraw(band);
+		}
+	}
+
+	private void redraw(Rectangle pixels) {
+		if (pixels != null) {
+			redraw(level ? pixels.x - scroll() : 0, level ? 0 : pixels.y - scroll(), level ? pixels.width : BREADTH,
+					level ? BREADTH : pixels.height, false);
+		}
 	}
 
 	private void redrawIfAlive() {
@@ -102,9 +114,9 @@ public final class Ruler extends Canvas {
 		gc.setFont(table.letters().ofSize(NUMBER_SIZE));
 		gc.drawLine(level ? 0 : BREADTH - 1, level ? BREADTH - 1 : 0, level ? size.x : BREADTH - 1, level ? BREADTH - 1 : size.y);
 		if (level) {
-			table.walls().forEach(wall -> paintLevel(gc, wall, size.x));
+			table.walls().forEach(wall -> paintLevel(gc, wall, event.x, event.x + event.width));
 		} else if (!table.walls().isEmpty()) {
-			paintPlumb(gc, size.y);
+			paintPlumb(gc, event.y, event.y + event.height);
 		}
 		if (pointer >= 0) {
 			gc.setForeground(Appearance.colour(table.colours().select()));
@@ -125,19 +137,19 @@ public final class Ruler extends Canvas {
 		}
 	}
 
-	private void paintLevel(GC gc, Wall wall, int width) {
+	private void paintLevel(GC gc, Wall wall, int from, int to) {
 		Projection place = table.placeOf(wall);
 		double origin = place.left() - scroll();
 		double end = table.drawingOf(wall).wall().x1();
 		RulerMarks marks = RulerMarks.of(table.units(), place.scale());
 		// begins where something is seen: a long wall drawn large has many marks
-		Length seen = place.length((int) Math.floor(-origin) - BREADTH * 3).roundedTo(marks.numbered()).minus(marks.numbered());
+		Length seen = place.length((int) Math.floor(from - origin) - NUMBER_ROOM).roundedTo(marks.numbered()).minus(marks.numbered());
 		for (Length at = seen.max(Length.ZERO); at.approximateMillimetres() <= end; at = at.plus(marks.fine())) {
 			int x = (int) Math.round(origin + at.approximateMillimetres() * place.scale());
-			if (x > width) {
+			if (x > to) {
 				return;
 			}
-			if (x >= -BREADTH * 3) {
+			if (x >= from - NUMBER_ROOM) {
 				boolean numbered = at.isMultipleOf(marks.numbered());
 				gc.drawLine(x, BREADTH - (numbered ? LONG : SHORT), x, BREADTH);
 				boolean fits = (end - at.approximateMillimetres()) * place.scale() > BREADTH;
@@ -148,12 +160,12 @@ public final class Ruler extends Canvas {
 		}
 	}
 
-	private void paintPlumb(GC gc, int height) {
+	private void paintPlumb(GC gc, int from, int to) {
 		Projection place = table.placeOf(table.walls().getFirst());
 		double floor = place.floor() - scroll();
 		RulerMarks marks = RulerMarks.of(table.units(), place.scale());
-		Length first = place.length((int) Math.floor(floor - height)).roundedTo(marks.numbered()).minus(marks.numbered());
-		Length last = place.length((int) Math.ceil(floor));
+		Length first = place.length((int) Math.floor(floor - to) - NUMBER_ROOM).roundedTo(marks.numbered()).minus(marks.numbered());
+		Length last = place.length((int) Math.ceil(floor - from) + 1);
 		for (Length at = first; !at.isMoreThan(last); at = at.plus(marks.fine())) {
 			int y = (int) Math.round(floor - at.approximateMillimetres() * place.scale());
 			boolean numbered = at.isMultipleOf(marks.numbered());
