@@ -4,7 +4,6 @@ package wainscribe.app;
 import java.nio.file.Path;
 import java.util.List;
 
-import org.eclipse.core.resources.IWorkspace;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IAdaptable;
@@ -14,7 +13,7 @@ import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.ide.IDE;
-import wainscribe.app.home.HomeAdoption;
+import wainscribe.ui.session.HomeProjects;
 
 /** Decides what the workbench opens with and keeps the workspace when it closes. */
 final class DesktopWorkbenchAdvisor extends WorkbenchAdvisor {
@@ -51,11 +50,13 @@ final class DesktopWorkbenchAdvisor extends WorkbenchAdvisor {
 
 	@Override
 	public void preStartup() {
-		IWorkspace workspace = ResourcesPlugin.getWorkspace();
-		try {
-			workspace.run(new HomeAdoption(workspace, homes), null);
-		} catch (CoreException e) {
-			ILog.get().log(e.getStatus());
+		HomeProjects projects = new HomeProjects(ResourcesPlugin.getWorkspace());
+		for (Path home : homes) {
+			try {
+				projects.adopt(home, null);
+			} catch (CoreException e) {
+				ILog.get().log(e.getStatus());
+			}
 		}
 	}
 
