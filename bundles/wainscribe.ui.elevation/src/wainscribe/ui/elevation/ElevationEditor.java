@@ -76,11 +76,11 @@ public final class ElevationEditor extends GraphicalEditor implements TableListe
 		parent.setLayout(rows);
 		new TableToolBar((TableEditDomain) getEditDomain(), table, viewer.zoom(), viewer.walk()).createControl(parent)
 				.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, false));
-		new QuietBar(parent, table);
 		Composite area = new Composite(parent, SWT.NONE);
 		area.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
 		createGraphicalViewer(area);
 		TableLayout.apply(area, viewer, table, viewer.zoom());
+		new QuietBar(parent, table);
 		table.addListener(this);
 		AppearanceWatch.follow(parent, getSite(), table::setAppearance);
 		area.addListener(SWT.Resize, event -> fit(area));

@@ -20,7 +20,10 @@ import wainscribe.ui.elevation.appearance.Appearance;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.TableListener;
 
-/** A line over the drawing that says what the layout could not do; not there while all is well. */
+/**
+ * A line under the drawing that says what the layout could not do. While all is well it is empty but keeps its place, so that the
+ * drawing stays still when a drag makes it speak.
+ */
 final class QuietBar extends Canvas implements TableListener {
 
 	private static final int PAD_X = 10;
@@ -74,11 +77,9 @@ final class QuietBar extends Canvas implements TableListener {
 	}
 
 	private void say(String sentence) {
-		if (!sentence.equals(text) || ((GridData) getLayoutData()).exclude != sentence.isEmpty()) {
+		if (!sentence.equals(text)) {
 			text = sentence;
-			setToolTipText(sentence);
-			((GridData) getLayoutData()).exclude = sentence.isEmpty();
-			setVisible(!sentence.isEmpty());
+			setToolTipText(sentence.isEmpty() ? null : sentence);
 			getParent().layout(true);
 		}
 		redraw();
@@ -97,7 +98,7 @@ final class QuietBar extends Canvas implements TableListener {
 
 	private void paint(Event event) {
 		Rectangle area = getClientArea();
-		event.gc.setBackground(Appearance.colour(table.colours().bar()));
+		event.gc.setBackground(Appearance.colour(text.isEmpty() ? table.colours().ruler() : table.colours().bar()));
 		event.gc.fillRectangle(area);
 		event.gc.setForeground(Appearance.colour(table.colours().barText()));
 		TextLayout lines = lines(area.width);
