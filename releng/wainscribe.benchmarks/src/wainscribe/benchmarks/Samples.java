@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.benchmarks;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** Numbers of which the middle one counts, so that a pause of the machine does not. */
+final class Samples {
+
+	private final List<Double> values = new ArrayList<>();
+
+	/** Runs something and returns the nanoseconds it took. */
+	static long nanos(Runnable work) {
+		long from = System.nanoTime();
+		work.run();
+		return System.nanoTime() - from;
+	}
+
+	void add(double value) {
+		values.add(value);
+	}
+
+	int count() {
+		return values.size();
+	}
+
+	double median() {
+		return share(0.5);
+	}
+
+	/** Returns the value that a share of all values lies below. */
+	double share(double share) {
+		List<Double> sorted = new ArrayList<>(values);
+		Collections.sort(sorted);
+		return sorted.get((int) Math.min(sorted.size() - 1.0, sorted.size() * share));
+	}
+
+	double most() {
+		return Collections.max(values);
+	}
+
+	double least() {
+		return Collections.min(values);
+	}
+}
