@@ -118,7 +118,7 @@ final class PropertySheetPanel implements RoomSessionListener {
 		}
 	}
 
-	/** Names and values share the width, whatever the width. */
+	/** Names take what they need of the width, values the rest, but neither less than a good third. */
 	private static void furnish(Tree tree) {
 		tree.setHeaderVisible(false);
 		tree.setLinesVisible(false);
@@ -126,7 +126,8 @@ final class PropertySheetPanel implements RoomSessionListener {
 		tree.addControlListener(ControlListener.controlResizedAdapter(event -> {
 			int width = tree.getClientArea().width;
 			if (tree.getColumnCount() > 1 && width > 0) {
-				int names = width * 54 / 100;
+				tree.getColumn(0).pack();
+				int names = Math.clamp(tree.getColumn(0).getWidth(), width * 38 / 100, width * 62 / 100);
 				tree.getColumn(0).setWidth(names);
 				tree.getColumn(1).setWidth(width - names);
 			}
