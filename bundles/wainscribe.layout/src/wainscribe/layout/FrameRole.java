@@ -3,7 +3,7 @@ package wainscribe.layout;
 
 /** Why a frame is where it is. */
 public enum FrameRole {
-	/** One of the equal frames of a run. */
+	/** One of the frames that share a run by the rhythm of the pattern. */
 	RUN,
 	/** Under a window, of its cased width and on its centre. */
 	ANCHOR,

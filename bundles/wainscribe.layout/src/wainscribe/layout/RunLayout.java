@@ -9,7 +9,7 @@ import wainscribe.model.length.Length;
  * One run or bay and the frames in it, or the stretch that stays plain.
  * <p>
  * The ends include the gaps before the first and after the last frame, so for every run with equal frames the width of a
- * frame is (x1 - x0 - gap x (n + 1)) / n. The run of a window anchor or a bay therefore reaches one gap beyond the cased
+ * frame is (x1 - x0 - gap x (n + 1)) / n; with a wide centre the division is by the parts of the rhythm. The run of a window anchor or a bay therefore reaches one gap beyond the cased
  * width on both sides, over the gap of its neighbours.
  *
  * @param tier   the tier

@@ -42,7 +42,7 @@ class SolverLayoutsTest {
 			new ProfileCatalogue(List.of())).withoutAdvice();
 
 	@ParameterizedTest
-	@ValueSource(strings = { "frames-under-rail", "frames-two-tier", "frames-to-ceiling" })
+	@ValueSource(strings = { "frames-under-rail", "frames-two-tier", "frames-to-ceiling", "wide-centre" })
 	void layoutsKeepWhatTheSolverPromises(String pattern) {
 		int frames = 0;
 		for (int seed = 0; seed < 60; seed++) {

@@ -4,6 +4,8 @@ package wainscribe.cli.text;
 import java.util.Collection;
 
 import wainscribe.layout.Alternative;
+import wainscribe.layout.FrameOutline;
+import wainscribe.layout.FrameRole;
 import wainscribe.layout.PlainStretch;
 import wainscribe.layout.RoomLayout;
 import wainscribe.layout.RunLayout;
@@ -45,11 +47,19 @@ public final class LayoutText {
 			text.append("  wall ").append(wall.wall().getName()).append(", ").append(run.tier().word()).append(", ") //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 					.append(shown(run.x0())).append(" to ").append(shown(run.x1())).append(": ").append(run.frames().size()); //$NON-NLS-1$ //$NON-NLS-2$
 			if (!run.frames().isEmpty()) {
-				text.append(" of ").append(shown(run.frames().get(0).width())).append(" x ") //$NON-NLS-1$ //$NON-NLS-2$
+				text.append(" of ").append(widths(run)).append(" x ") //$NON-NLS-1$ //$NON-NLS-2$
 						.append(shown(run.frames().get(0).height()));
 			}
 			text.append(run.reason().isEmpty() ? "" : " - " + run.reason()).append('\n'); //$NON-NLS-1$ //$NON-NLS-2$
 		}
+	}
+
+	/** Frames of a run are equal but for a wide one in the centre: {@code 400 (centre 800)}. */
+	private String widths(RunLayout run) {
+		Length side = run.frames().getFirst().width();
+		FrameOutline centre = run.frames().get(run.frames().size() / 2);
+		boolean wide = centre.role() == FrameRole.RUN && centre.width().minus(side).isMoreThan(units.tapeMark());
+		return wide ? shown(side) + " (centre " + shown(centre.width()) + ')' : shown(side); //$NON-NLS-1$
 	}
 
 	private void plain(PlainStretch stretch) {

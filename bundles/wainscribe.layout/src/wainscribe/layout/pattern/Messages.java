@@ -15,6 +15,8 @@ final class Messages extends NLS {
 	public static String NoTreatment_Name;
 	public static String RailAndBase_Description;
 	public static String RailAndBase_Name;
+	public static String WideCentre_Description;
+	public static String WideCentre_Name;
 
 	static {
 		NLS.initializeMessages("wainscribe.layout.pattern.messages", Messages.class); //$NON-NLS-1$

@@ -21,4 +21,9 @@ public interface WallPattern {
 	 * @return the bands, each tier once; empty for a treatment without frames
 	 */
 	List<TierBand> bands(TrimHeights heights);
+
+	/** Tells how the widths of the frames in a run go together; equal frames unless a pattern says otherwise. */
+	default Rhythm rhythm() {
+		return Rhythm.EQUAL;
+	}
 }

@@ -43,15 +43,16 @@ public record RoomSite(EffectiveBrief brief, WallPattern pattern, TrimHeights he
 				.orElseGet(() -> range(practice.usualGapLeast(), practice.usualGapMost(), practice.gapStep()));
 		List<Long> wide = brief.gap().isPresent() ? List.of()
 				: range(practice.wideGapLeast(), practice.wideGapMost(), practice.gapStep());
-		RoomTask task = new RoomTask(walls.stream().map(WallSite::task).toList(), limits(brief, practice),
+		RoomTask task = new RoomTask(walls.stream().map(WallSite::task).toList(), limits(brief, practice, pattern.rhythm().centre()),
 				brief.fixedGapY() == null ? -1 : Math.max(0, brief.fixedGapY().units()), practice.gap().units(), gaps, wide);
 		return new RoomSite(brief, pattern, heights, walls, task);
 	}
 
-	private static Limits limits(EffectiveBrief brief, PracticeDefaults practice) {
+	private static Limits limits(EffectiveBrief brief, PracticeDefaults practice, int rhythm) {
 		long face = Math.max(0, brief.frame().face().units());
 		return new Limits(face, Math.max(practice.leastFrame().units(), FACES_IN_LEAST_WIDTH * face),
-				brief.longestStock().map(Length::units).orElse(Limits.UNLIMITED), units(brief.widthMin()), units(brief.widthMax()));
+				brief.longestStock().map(Length::units).orElse(Limits.UNLIMITED), units(brief.widthMin()), units(brief.widthMax()),
+				rhythm);
 	}
 
 	private static long units(Length wish) {

@@ -28,12 +28,12 @@ public final class BarredCounts {
 	public BarredCounts(RoomTask task, WallTask wall, Band band, List<Long> gaps, long x0, long x1) {
 		for (long gap : gaps) {
 			FrameFit fit = new FrameFit(task.limits(), wall.islands(), band.bottom(), band.top(), gap, task.vertical(gap));
-			for (int n = 1; n <= fit.most(x1 - x0); n++) {
+			for (int n = 1; n <= fit.most(x1 - x0); n += fit.step()) {
 				int count = n;
 				counts.add(n);
 				fit.barring(x0, x1, n)
 						.forEach(island -> byIsland.computeIfAbsent(island.element(), key -> new TreeSet<>()).add(count));
-				stockTooShort |= x1 - x0 - gap * (n + 1) > task.limits().longest() * n;
+				stockTooShort |= fit.isTooLong(x0, x1, n);
 			}
 		}
 	}

@@ -36,7 +36,7 @@ public final class Expectation {
 	/** Returns the number of frames expected in a run, 0 if it is too short for one. */
 	public int frames(long x0, long x1) {
 		int best = 0;
-		for (int n = 1; n <= fit.most(x1 - x0); n++) {
+		for (int n = 1; n <= fit.most(x1 - x0); n += fit.step()) {
 			if (best == 0 || isBetter(x0, x1, n, best)) {
 				best = n;
 			}
@@ -54,7 +54,7 @@ public final class Expectation {
 	}
 
 	private long distance(long length, int n) {
-		return Module.distance(Module.width(length - layout.gap() * (n + 1), n), layout.window());
+		return Module.distance(fit.moduleWidth(length, n), layout.window());
 	}
 
 	/** Returns the islands that bar a number of frames in a run. */
@@ -71,7 +71,7 @@ public final class Expectation {
 
 	/** Tells whether a number of frames would need pieces longer than can be had. */
 	public boolean isTooLong(long x0, long x1, int n) {
-		return x1 - x0 - layout.gap() * (n + 1) > task.limits().longest() * n;
+		return fit.isTooLong(x0, x1, n);
 	}
 
 	/** Returns the islands that bar a bay. */

@@ -16,6 +16,7 @@ final class FrameFit {
 	static final int ILLEGAL = -1;
 
 	private static final long TALL = 800L * 8000;
+	private static final int FEWEST_ROUND_CENTRE = 3;
 
 	private final Limits limits;
 	private final List<Island> islands;
@@ -50,7 +51,22 @@ final class FrameFit {
 
 	/** Returns the most frames whose width is not under the least. */
 	int most(long length) {
-		return (int) Math.max(0, (length - gap) / (limits.least() + gap));
+		long equal = Math.max(0, (length - gap) / (limits.least() + gap));
+		if (limits.rhythm() == 1) {
+			return (int) equal;
+		}
+		long most = (length - gap - (limits.rhythm() - 1) * limits.least()) / (limits.least() + gap);
+		return (int) (most < FEWEST_ROUND_CENTRE ? Math.min(1, equal) : most - 1 + most % 2);
+	}
+
+	/** Returns by how much the numbers of frames that a run may take differ; the first is one. */
+	int step() {
+		return limits.rhythm() == 1 ? 1 : 2;
+	}
+
+	/** Returns the width, finer than units, by which n frames of a run count for the module, see {@link Module}. */
+	long moduleWidth(long length, int n) {
+		return Module.width(length - gap * (n + 1), Division.parts(n, limits.rhythm()));
 	}
 
 	/** Tells whether a stretch is long enough for a frame. */
@@ -60,20 +76,26 @@ final class FrameFit {
 
 	/** Tells whether a stretch is frameable but takes one frame only. */
 	boolean isPier(long length) {
-		return isFrameable(length) && length < 2 * limits.least() + 3 * gap;
+		return isFrameable(length) && most(length) == 1;
 	}
 
-	/** Returns n equal frames of a run; the rest of the division widens the first of them by one unit. */
+	/** Returns n frames of a run. */
 	List<Quad> frames(long x0, long x1, int n) {
-		long total = x1 - x0 - gap * (n + 1);
+		Division division = division(x0, x1, n);
 		List<Quad> frames = new ArrayList<>(n);
-		long x = x0 + gap;
 		for (int i = 0; i < n; i++) {
-			long width = total / n + (i < total % n ? 1 : 0);
-			frames.add(quad(x, width));
-			x += width + gap;
+			frames.add(quad(x0 + gap + division.left(i, gap), division.width(i)));
 		}
 		return frames;
+	}
+
+	private Division division(long x0, long x1, int n) {
+		return Division.of(x1 - x0 - gap * (n + 1), n, limits.rhythm());
+	}
+
+	/** Tells whether n frames of a run would need pieces longer than can be had. */
+	boolean isTooLong(long x0, long x1, int n) {
+		return division(x0, x1, n).widest() > limits.longest();
 	}
 
 	/** Returns the frame with the given sides. */
@@ -89,19 +111,18 @@ final class FrameFit {
 	 * @return the count, or {@link #ILLEGAL}
 	 */
 	int near(long x0, long x1, int n) {
-		long total = x1 - x0 - gap * (n + 1);
-		if (total < limits.least() * n || total > limits.longest() * n) {
+		Division division = division(x0, x1, n);
+		if (division.width() < limits.least() || division.widest() > limits.longest()) {
 			return ILLEGAL;
 		}
-		long width = total / n;
-		long rest = total % n;
-		long last = x1 - gap - width;
-		if (!fitsHeight(x0 + gap, width + (rest > 0 ? 1 : 0)) || !level && !fitsHeight(last, width)) {
+		long width = division.width();
+		if (!fitsHeight(x0 + gap, division.width(0)) || !level && !fitsHeight(x1 - gap - width, width)
+				|| !level && division.extra() > 0 && !isShort(division.widest())) {
 			return ILLEGAL;
 		}
 		int count = 0;
 		for (Island island : islands) {
-			int near = near(island, x0 + gap, width, rest, n);
+			int near = near(island, x0 + gap, division);
 			if (near == ILLEGAL) {
 				return ILLEGAL;
 			}
@@ -128,21 +149,21 @@ final class FrameFit {
 
 	/** Returns the islands that bar n frames in a run. */
 	List<Island> barring(long x0, long x1, int n) {
-		long total = x1 - x0 - gap * (n + 1);
-		return islands.stream().filter(island -> near(island, x0 + gap, total / n, total % n, n) == ILLEGAL).toList();
+		Division division = division(x0, x1, n);
+		return islands.stream().filter(island -> near(island, x0 + gap, division) == ILLEGAL).toList();
 	}
 
-	private int near(Island island, long first, long width, long rest, int n) {
+	private int near(Island island, long first, Division division) {
 		long left = island.outline().x0() - island.reach();
 		long right = island.outline().x1() + island.reach();
-		long pitch = width + 1 + gap;
+		long pitch = division.width() + 1 + gap;
 		int count = 0;
-		for (int i = (int) Math.max(0, (left - first) / pitch - 1); i < n; i++) {
-			long x = first + i * (width + gap) + Math.min(i, rest);
+		for (int i = (int) Math.max(0, (left - first - division.extra()) / pitch - 1); i < division.n(); i++) {
+			long x = first + division.left(i, gap);
 			if (x >= right) {
 				break;
 			}
-			long w = width + (i < rest ? 1 : 0);
+			long w = division.width(i);
 			if (x + w > left) {
 				if (isMet(x, w, island.outline(), island.margin())) {
 					return ILLEGAL;
@@ -182,29 +203,38 @@ final class FrameFit {
 		long left = heightAt(x);
 		long right = heightAt(x + width);
 		return Math.min(left, right) >= limits.least() && Math.max(left, right) <= limits.longest()
-				&& (level || isShort(width, bottom) && isShort(width, top));
+				&& (level || isShort(width));
 	}
 
-	private boolean isShort(long width, Line edge) {
-		return limits.longest() == Limits.UNLIMITED || edge.plumb(width) <= limits.longest();
+	private boolean isShort(long width) {
+		return limits.longest() == Limits.UNLIMITED
+				|| bottom.plumb(width) <= limits.longest() && top.plumb(width) <= limits.longest();
 	}
 
 	/** Tells whether frames of a run leave the band of widths that go with their height, or the widths wished. */
 	boolean isOutOfBand(long x0, long x1, int n) {
 		long total = x1 - x0 - gap * (n + 1);
+		int parts = Division.parts(n, limits.rhythm());
+		long wide = total * limits.rhythm();
+		long narrow = n == 1 ? wide : total;
 		if (limits.hasWidthWish()) {
-			return limits.widthLeast() >= 0 && total < limits.widthLeast() * n
-					|| limits.widthMost() >= 0 && total > limits.widthMost() * n;
+			return limits.widthLeast() >= 0 && narrow < limits.widthLeast() * parts
+					|| limits.widthMost() >= 0 && wide > limits.widthMost() * parts;
 		}
-		long width = total / n;
-		return isOutOfProportion(total, n, x0 + gap, width) || !level && isOutOfProportion(total, n, x1 - gap - width, width);
+		long width = narrow / parts;
+		return isOutOfProportion(narrow, wide, parts, heights(x0 + gap, width))
+				|| !level && isOutOfProportion(narrow, wide, parts, heights(x1 - gap - width, width));
 	}
 
-	private boolean isOutOfProportion(long total, int n, long x, long width) {
-		long twice = heightAt(x) + heightAt(x + width);
-		if (twice <= 2 * TALL) {
-			return 4 * total < twice * n || total > twice * n;
+	private long heights(long x, long width) {
+		return heightAt(x) + heightAt(x + width);
+	}
+
+	/** Widths are in fractions of {@code parts}, heights the sum of a frame's two sides. */
+	private static boolean isOutOfProportion(long narrow, long wide, int parts, long heights) {
+		if (heights <= 2 * TALL) {
+			return 4 * narrow < heights * parts || wide > heights * parts;
 		}
-		return 6 * total < twice * n || 2 * total > twice * n;
+		return 6 * narrow < heights * parts || 2 * wide > heights * parts;
 	}
 }

@@ -8,7 +8,7 @@ import java.util.stream.LongStream;
  * The module: a window of widths 25 mm wide that reads as one width.
  * <p>
  * Widths are quotients; to add their distances exactly they are kept in 1/720720 of a unit, which is whole for up to 16
- * frames in a run, and below a millionth of a unit off for more. The number of runs inside a window, and the sum of
+ * parts of a run, and below a millionth of a unit off for more. The number of runs inside a window, and the sum of
  * distances to it, can only change direction where an end of the window meets a width, so windows that begin or end at a
  * width are all that need trying.
  */
@@ -21,9 +21,9 @@ final class Module {
 	private Module() {
 	}
 
-	/** Returns the width of n frames that share a length. */
-	static long width(long total, int n) {
-		return Math.multiplyExact(total, FINE) / n;
+	/** Returns one of the equal parts of a length. */
+	static long width(long total, int parts) {
+		return Math.multiplyExact(total, FINE) / parts;
 	}
 
 	/** Returns the lower ends of the windows worth trying, ascending. */

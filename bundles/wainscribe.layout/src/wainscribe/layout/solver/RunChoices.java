@@ -10,12 +10,10 @@ final class RunChoices {
 	private static final long[] NO_SAY = {};
 
 	private final FrameFit fit;
-	private final long gap;
 	private final boolean upper;
 
-	RunChoices(FrameFit fit, long gap, boolean upper) {
+	RunChoices(FrameFit fit, boolean upper) {
 		this.fit = fit;
-		this.gap = gap;
 		this.upper = upper;
 	}
 
@@ -26,11 +24,11 @@ final class RunChoices {
 		}
 		List<Choice> choices = new ArrayList<>();
 		int most = fit.most(x1 - x0);
-		for (int n = 1; n <= most; n++) {
+		for (int n = 1; n <= most; n += fit.step()) {
 			int near = fit.near(x0, x1, n);
 			if (near != FrameFit.ILLEGAL) {
 				long rank = near * Rank.NEAR + (fit.isOutOfBand(x0, x1, n) ? Rank.OUT_OF_BAND : 0);
-				long[] widths = fit.isPier(x1 - x0) ? NO_SAY : new long[] { Module.width(x1 - x0 - gap * (n + 1), n) };
+				long[] widths = fit.isPier(x1 - x0) ? NO_SAY : new long[] { fit.moduleWidth(x1 - x0, n) };
 				choices.add(new Choice(upper ? 0 : n, upper ? n : 0, rank, widths));
 			}
 		}

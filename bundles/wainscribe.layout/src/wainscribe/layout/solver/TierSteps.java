@@ -31,7 +31,7 @@ final class TierSteps {
 	 * @param upper whether its choices count as those of the upper tier
 	 */
 	TierSteps(BandView view, long gap, boolean upper) {
-		this(view.cuts(), gap, new RunChoices(view.fit(), gap, upper));
+		this(view.cuts(), gap, new RunChoices(view.fit(), upper));
 	}
 
 	private TierSteps(List<Cut> cuts, long gap, RunChoices runs) {

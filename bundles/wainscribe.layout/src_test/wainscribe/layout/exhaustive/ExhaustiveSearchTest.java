@@ -59,6 +59,22 @@ class ExhaustiveSearchTest {
 	}
 
 	@Test
+	void findsWhatTryingEverythingFindsWithAWideCentre() {
+		int centred = 0;
+		for (int i = 0; i < 1200; i++) {
+			RandomRoom random = new RandomRoom(new Random(i), 3);
+			Rooms rooms = random.next().pattern("wide-centre");
+			RoomDesign design = Rooms.designer().withoutAdvice().design(rooms.home(), rooms.room());
+			long seed = i;
+			assertArrayEquals(new ExhaustiveRoom(rooms.room(), design.brief(), false).solve(),
+					terms(design.layout().objective()), () -> "seed " + seed + ": " + random.last());
+			centred += design.layout().walls().stream().flatMap(wall -> wall.runs().stream())
+					.anyMatch(run -> run.frames().size() > 2) ? 1 : 0;
+		}
+		assertTrue(centred >= 250, "only " + centred + " rooms have a wide centre between narrow frames");
+	}
+
+	@Test
 	void theModuleIsPlacedWhereItServesBest() {
 		long unit = 8000;
 		List<long[]> widths = List.of(new long[] { 400 * unit, 1 }, new long[] { 420 * unit, 1 }, new long[] { 460 * unit, 1 });

@@ -2,6 +2,7 @@
 package wainscribe.layout.exhaustive;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -45,13 +46,17 @@ final class ExhaustiveTier {
 	private final Length wishLow;
 	private final Length wishHigh;
 	private final boolean anchored;
+	/** Widths of a side frame that the middle one has. */
+	private final int centre;
 	private final List<long[]> openings = new ArrayList<>();
 	private final List<Boolean> isWindow = new ArrayList<>();
 	private final List<long[]> others = new ArrayList<>();
 	/** Rectangle, margin, warning. */
 	private final List<long[]> islands = new ArrayList<>();
 
-	ExhaustiveTier(Wall wall, EffectiveBrief brief, long gap, long bottom, long top, boolean anchored) {
+	ExhaustiveTier(Wall wall, EffectiveBrief brief, long gap, long bottom, long top, boolean anchored,
+			int centre) {
+		this.centre = centre;
 		this.gap = gap;
 		this.gapY = brief.fixedGapY() == null ? gap : brief.fixedGapY().units();
 		this.bottom = bottom;
@@ -130,11 +135,36 @@ final class ExhaustiveTier {
 	}
 
 	boolean isPier(long[] run) {
-		return isFrameable(run) && run[1] - run[0] < 2 * least + 3 * gap;
+		long two = centre == 1 ? 2 * least + 3 * gap : (2 + centre) * least + 4 * gap;
+		return isFrameable(run) && run[1] - run[0] < two;
 	}
 
 	long total(long[] run, int n) {
 		return run[1] - run[0] - gap * (n + 1);
+	}
+
+	/** Returns how many side frames' widths n frames make. */
+	int parts(int n) {
+		return n - 1 + centre;
+	}
+
+	/** Returns the widths of n frames, null if the run cannot have so many. */
+	private long[] widths(long[] run, int n) {
+		long total = total(run, n);
+		long[] widths = new long[n];
+		if (n == 1) {
+			widths[0] = total;
+		} else if (centre == 1) {
+			for (int i = 0; i < n; i++) {
+				widths[i] = total / n + (i < total % n ? 1 : 0);
+			}
+		} else if (n % 2 == 0) {
+			return null;
+		} else {
+			Arrays.fill(widths, total / parts(n));
+			widths[(n - 1) / 2] = total - (n - 1) * widths[0];
+		}
+		return widths;
 	}
 
 	/** Returns a number of frames above which none is legal. */
@@ -147,21 +177,24 @@ final class ExhaustiveTier {
 	}
 
 	boolean isOutOfBand(long[] run, int n) {
-		double w = (double) total(run, n) / n;
+		double wide = (double) total(run, n) * centre / parts(n);
+		double w = n == 1 ? wide : wide / centre;
 		if (wishLow != null || wishHigh != null) {
-			return wishLow != null && w < wishLow.units() || wishHigh != null && w > wishHigh.units();
+			return wishLow != null && w < wishLow.units() || wishHigh != null && wide > wishHigh.units();
 		}
 		double h = top - bottom - 2.0 * gapY;
-		return h <= 800 * MM ? w < h / 2 || w > 2 * h : w < h / 3 || w > h;
+		return h <= 800 * MM ? w < h / 2 || wide > 2 * h : w < h / 3 || wide > h;
 	}
 
 	/** Returns the near distances of n frames, or -1 if they may not be. */
 	int near(long[] run, int n) {
-		long total = total(run, n);
+		long[] widths = widths(run, n);
+		if (widths == null) {
+			return -1;
+		}
 		int near = 0;
 		long x = run[0] + gap;
-		for (int i = 0; i < n; i++) {
-			long w = total / n + (i < total % n ? 1 : 0);
+		for (long w : widths) {
 			int one = near(new long[] { x, bottom + gapY, x + w, top - gapY });
 			if (one < 0) {
 				return -1;

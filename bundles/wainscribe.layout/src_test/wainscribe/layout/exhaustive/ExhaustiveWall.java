@@ -28,12 +28,13 @@ final class ExhaustiveWall {
 		long railBottom = railTop - brief.rail().face().units();
 		long ceiling = room.getHeight().units() - brief.crown().units();
 		switch (brief.pattern()) {
-		case "frames-under-rail" -> tiers.add(new ExhaustiveTier(wall, brief, gap, base, railBottom, true));
+		case "frames-under-rail" -> tiers.add(new ExhaustiveTier(wall, brief, gap, base, railBottom, true, 1));
+		case "wide-centre" -> tiers.add(new ExhaustiveTier(wall, brief, gap, base, railBottom, true, 2));
 		case "frames-two-tier" -> {
-			tiers.add(new ExhaustiveTier(wall, brief, gap, base, railBottom, true));
-			tiers.add(new ExhaustiveTier(wall, brief, gap, railTop, ceiling, false));
+			tiers.add(new ExhaustiveTier(wall, brief, gap, base, railBottom, true, 1));
+			tiers.add(new ExhaustiveTier(wall, brief, gap, railTop, ceiling, false, 1));
 		}
-		case "frames-to-ceiling" -> tiers.add(new ExhaustiveTier(wall, brief, gap, base, ceiling, false));
+		case "frames-to-ceiling" -> tiers.add(new ExhaustiveTier(wall, brief, gap, base, ceiling, false, 1));
 		default -> throw new IllegalArgumentException(brief.pattern());
 		}
 	}
@@ -122,7 +123,7 @@ final class ExhaustiveWall {
 				terms[4] += tier.isOutOfBand(run, n) ? 1 : 0;
 				terms[5] += n;
 				if (!tier.isPier(run)) {
-					widths.add(new long[] { tier.total(run, n), n });
+					widths.add(new long[] { tier.total(run, n), tier.parts(n) });
 				}
 			}
 		}

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class RoomSolverTest {
 
 	private static final long MM = 8000;
-	private static final Limits LIMITS = new Limits(32 * MM, 200 * MM, Limits.UNLIMITED, -1, -1);
+	private static final Limits LIMITS = new Limits(32 * MM, 200 * MM, Limits.UNLIMITED, -1, -1, 1);
 
 	private static WallTask wall(long length, Island... islands) {
 		Band band = new Band(Line.level(140 * MM), Line.level(840 * MM), 0, length * MM, true, List.of());
@@ -60,7 +60,7 @@ class RoomSolverTest {
 
 	@Test
 	void ofTwoNumbersThatAreEquallyGoodTheSmallerIsOnTheEarlierWall() {
-		RoomTask task = new RoomTask(List.of(wall(1000), wall(1000)), new Limits(32 * MM, 200 * MM, Limits.UNLIMITED, 0, -1), -1, 80 * MM,
+		RoomTask task = new RoomTask(List.of(wall(1000), wall(1000)), new Limits(32 * MM, 200 * MM, Limits.UNLIMITED, 0, -1, 1), -1, 80 * MM,
 				List.of(80 * MM), List.of());
 		Layout three = new RoomSolver(task).best(List.of(80 * MM), 3, 3).orElseThrow();
 		assertEquals(List.of(1, 2), counts(three), "one and two frames, or two and one, have the same nine terms");

@@ -85,7 +85,7 @@ final class ElevationViews {
 	private static MarkRow row(RunMarks run, FrameMarks frame, Wording wording) {
 		return new MarkRow(frame.id(), wording.mark(frame.left().onTape()), wording.mark(frame.right().onTape()),
 				both(frame.bottomLeft(), frame.bottomRight(), wording), both(frame.topLeft(), frame.topRight(), wording),
-				run.cutWidth().map(wording::mark).orElse("by hand"), run.gapLeft().map(wording::mark).orElse("by hand"));
+				run.cutWidth(frame).map(wording::mark).orElse("by hand"), run.gapLeft().map(wording::mark).orElse("by hand"));
 	}
 
 	private static String both(Mark left, Mark right, Wording wording) {
