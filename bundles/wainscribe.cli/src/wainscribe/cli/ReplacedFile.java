@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes a file beside its place and renames it, so that a failure leaves the old one. */
 final class ReplacedFile {
@@ -28,9 +30,10 @@ final class ReplacedFile {
 		if (Files.isDirectory(place) || !Files.isDirectory(place.getParent())) {
 			throw new BadInputException(file + ": can't be written; expected a file in an existing folder"); //$NON-NLS-1$
 		}
-		Path beside = Files.createTempFile(place.getParent(), "." + place.getFileName(), ".writing"); //$NON-NLS-1$ //$NON-NLS-2$
+		// Not a temporary file of the system: those nobody else may read.
+		Path beside = place.resolveSibling("." + place.getFileName() + '.' + UUID.randomUUID() + ".writing"); //$NON-NLS-1$ //$NON-NLS-2$
 		try {
-			try (OutputStream out = Files.newOutputStream(beside)) {
+			try (OutputStream out = Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
 				content.writeTo(out);
 			}
 			Files.move(beside, place, StandardCopyOption.REPLACE_EXISTING);

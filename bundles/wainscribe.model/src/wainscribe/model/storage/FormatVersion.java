@@ -77,7 +77,7 @@ final class FormatVersion {
 		} catch (XMLStreamException e) {
 			int row = e.getLocation() == null ? 1 : e.getLocation().getLineNumber();
 			int column = e.getLocation() == null ? 1 : e.getLocation().getColumnNumber();
-			throw new HomeFileException(file, row, column, "no XML here; expected a file written by Wainscribe", e); //$NON-NLS-1$
+			throw new HomeFileException(file, row, column, "can't be read from here on; expected a whole file written by Wainscribe", e); //$NON-NLS-1$
 		}
 		return null;
 	}

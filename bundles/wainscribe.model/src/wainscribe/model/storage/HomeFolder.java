@@ -156,15 +156,15 @@ public final class HomeFolder {
 	}
 
 	/**
-	 * Writes every file that changed.
+	 * Writes every file that changed: all are written beside their places before the first is renamed.
 	 *
-	 * @throws IOException if a file can't be written; files not yet renamed keep their old content
+	 * @throws IOException if a file can't be written; the old files stay
 	 */
 	public void save() throws IOException {
-		for (Map.Entry<Room, Path> entry : rooms.entrySet()) {
-			ModelFile.write(entry.getValue(), entry.getKey().eResource());
-		}
-		ModelFile.write(homePath(), home.eResource());
+		Map<Path, Resource> files = new LinkedHashMap<>();
+		rooms.forEach((room, path) -> files.put(path, room.eResource()));
+		files.put(homePath(), home.eResource());
+		write(files);
 		for (Path path : removed) {
 			Files.deleteIfExists(path);
 		}
@@ -178,7 +178,7 @@ public final class HomeFolder {
 	 * @throws IOException if it can't be written; the old file stays
 	 */
 	public void save(Room room) throws IOException {
-		ModelFile.write(fileOf(room), room.eResource());
+		write(Map.of(fileOf(room), room.eResource()));
 	}
 
 	/**
@@ -187,7 +187,16 @@ public final class HomeFolder {
 	 * @throws IOException if it can't be written; the old file stays
 	 */
 	public void saveHome() throws IOException {
-		ModelFile.write(homePath(), home.eResource());
+		write(Map.of(homePath(), home.eResource()));
+	}
+
+	private static void write(Map<Path, Resource> files) throws IOException {
+		try (FileDrafts drafts = new FileDrafts()) {
+			for (Map.Entry<Path, Resource> file : files.entrySet()) {
+				drafts.add(file.getKey(), ModelFile.bytes(file.getValue()));
+			}
+			drafts.place();
+		}
 	}
 
 	private Path homePath() {

@@ -5,14 +5,10 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -23,7 +19,7 @@ import org.eclipse.emf.ecore.xmi.XMIException;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.xml.sax.SAXParseException;
 
-/** Reads and writes one model file: XMI, one element a line, UTF-8, written beside and renamed. */
+/** Reads one model file and says what is to be in it: XMI, one element a line, UTF-8. */
 final class ModelFile {
 
 	private static final Map<String, Boolean> PARSER_FEATURES = Map.of(
@@ -51,27 +47,11 @@ final class ModelFile {
 		return into.getContents().get(0);
 	}
 
-	/** Writes a resource; an unchanged file is not touched, a failure leaves the old file. */
-	static void write(Path path, Resource resource) throws IOException {
+	/** Returns what a resource is in its file. */
+	static byte[] bytes(Resource resource) throws IOException {
 		ByteArrayOutputStream bytes = new ByteArrayOutputStream();
 		resource.save(bytes, writeOptions());
-		if (Files.isRegularFile(path) && Arrays.equals(Files.readAllBytes(path), bytes.toByteArray())) {
-			return;
-		}
-		Files.createDirectories(path.getParent());
-		Path beside = Files.createTempFile(path.getParent(), "." + path.getFileName(), ".writing"); //$NON-NLS-1$ //$NON-NLS-2$
-		try {
-			try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
-				ByteBuffer buffer = ByteBuffer.wrap(bytes.toByteArray());
-				while (buffer.hasRemaining()) {
-					channel.write(buffer);
-				}
-				channel.force(true);
-			}
-			Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-		} finally {
-			Files.deleteIfExists(beside);
-		}
+		return bytes.toByteArray();
 	}
 
 	private static String decoded(Path path) throws IOException {
