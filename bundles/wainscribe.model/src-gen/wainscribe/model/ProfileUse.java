@@ -80,7 +80,33 @@ public enum ProfileUse implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	BATTEN(5, "BATTEN", "batten");
+	BATTEN(5, "BATTEN", "batten"),
+
+	/**
+	 * The '<em><b>CAP</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * On the top edge of boarding or of a rail.
+	 * <!-- end-model-doc -->
+	 * @see #CAP_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	CAP(6, "CAP", "cap"),
+
+	/**
+	 * The '<em><b>SHELF EDGE</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Before the front edge of a shelf.
+	 * <!-- end-model-doc -->
+	 * @see #SHELF_EDGE_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	SHELF_EDGE(7, "SHELF_EDGE", "shelf-edge");
 
 	/**
 	 * The '<em><b>FRAME</b></em>' literal value.
@@ -149,6 +175,34 @@ public enum ProfileUse implements Enumerator {
 	public static final int BATTEN_VALUE = 5;
 
 	/**
+	 * The '<em><b>CAP</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * On the top edge of boarding or of a rail.
+	 * <!-- end-model-doc -->
+	 * @see #CAP
+	 * @model literal="cap"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int CAP_VALUE = 6;
+
+	/**
+	 * The '<em><b>SHELF EDGE</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Before the front edge of a shelf.
+	 * <!-- end-model-doc -->
+	 * @see #SHELF_EDGE
+	 * @model literal="shelf-edge"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHELF_EDGE_VALUE = 7;
+
+	/**
 	 * An array of all the '<em><b>Profile Use</b></em>' enumerators.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -162,6 +216,8 @@ public enum ProfileUse implements Enumerator {
 			CROWN,
 			CASING,
 			BATTEN,
+			CAP,
+			SHELF_EDGE,
 		};
 
 	/**
@@ -224,6 +280,8 @@ public enum ProfileUse implements Enumerator {
 			case CROWN_VALUE: return CROWN;
 			case CASING_VALUE: return CASING;
 			case BATTEN_VALUE: return BATTEN;
+			case CAP_VALUE: return CAP;
+			case SHELF_EDGE_VALUE: return SHELF_EDGE;
 		}
 		return null;
 	}

@@ -2846,6 +2846,8 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		addEEnumLiteral(profileUseEEnum, ProfileUse.CROWN);
 		addEEnumLiteral(profileUseEEnum, ProfileUse.CASING);
 		addEEnumLiteral(profileUseEEnum, ProfileUse.BATTEN);
+		addEEnumLiteral(profileUseEEnum, ProfileUse.CAP);
+		addEEnumLiteral(profileUseEEnum, ProfileUse.SHELF_EDGE);
 
 		initEEnum(priceUnitEEnum, PriceUnit.class, "PriceUnit");
 		addEEnumLiteral(priceUnitEEnum, PriceUnit.LENGTH);
