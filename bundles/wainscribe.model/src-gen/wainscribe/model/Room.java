@@ -37,6 +37,7 @@ import wainscribe.model.measure.Measure;
  *   <li>{@link wainscribe.model.Room#getFinishes <em>Finishes</em>}</li>
  *   <li>{@link wainscribe.model.Room#getBrief <em>Brief</em>}</li>
  *   <li>{@link wainscribe.model.Room#getPaints <em>Paints</em>}</li>
+ *   <li>{@link wainscribe.model.Room#getGuides <em>Guides</em>}</li>
  * </ul>
  *
  * @see wainscribe.model.WainscribePackage#getRoom()
@@ -390,5 +391,20 @@ public interface Room extends Element {
 	 * @generated
 	 */
 	EList<Paint> getPaints();
+
+	/**
+	 * Returns the value of the '<em><b>Guides</b></em>' containment reference list.
+	 * The list contents are of type {@link wainscribe.model.Guide}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Level guides of all walls, by their height above the finished floor.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Guides</em>' containment reference list.
+	 * @see wainscribe.model.WainscribePackage#getRoom_Guides()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Guide> getGuides();
 
 } // Room

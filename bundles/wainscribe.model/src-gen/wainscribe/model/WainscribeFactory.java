@@ -122,6 +122,24 @@ public interface WainscribeFactory extends EFactory {
 	PlacedFrame createPlacedFrame();
 
 	/**
+	 * Returns a new object of class '<em>Axis</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Axis</em>'.
+	 * @generated
+	 */
+	Axis createAxis();
+
+	/**
+	 * Returns a new object of class '<em>Guide</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Guide</em>'.
+	 * @generated
+	 */
+	Guide createGuide();
+
+	/**
 	 * Returns a new object of class '<em>Surface Zone</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

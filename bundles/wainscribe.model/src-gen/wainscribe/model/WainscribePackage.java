@@ -435,13 +435,22 @@ public interface WainscribePackage extends EPackage {
 	int ROOM__PAINTS = ELEMENT_FEATURE_COUNT + 14;
 
 	/**
+	 * The feature id for the '<em><b>Guides</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ROOM__GUIDES = ELEMENT_FEATURE_COUNT + 15;
+
+	/**
 	 * The number of structural features of the '<em>Room</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ROOM_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 15;
+	int ROOM_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 16;
 
 	/**
 	 * The number of operations of the '<em>Room</em>' class.
@@ -661,13 +670,31 @@ public interface WainscribePackage extends EPackage {
 	int WALL__PLACED_FRAMES = ELEMENT_FEATURE_COUNT + 18;
 
 	/**
+	 * The feature id for the '<em><b>Axes</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL__AXES = ELEMENT_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Guides</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL__GUIDES = ELEMENT_FEATURE_COUNT + 20;
+
+	/**
 	 * The number of structural features of the '<em>Wall</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int WALL_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 19;
+	int WALL_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 21;
 
 	/**
 	 * The number of operations of the '<em>Wall</em>' class.
@@ -1831,6 +1858,198 @@ public interface WainscribePackage extends EPackage {
 	int PLACED_FRAME_OPERATION_COUNT = PLACED_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link wainscribe.model.impl.ReferenceLineImpl <em>Reference Line</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see wainscribe.model.impl.ReferenceLineImpl
+	 * @see wainscribe.model.impl.WainscribePackageImpl#getReferenceLine()
+	 * @generated
+	 */
+	int REFERENCE_LINE = 13;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_LINE__ID = ELEMENT__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_LINE__NAME = ELEMENT__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Notes</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_LINE__NOTES = ELEMENT__NOTES;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_LINE__AT = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Reference Line</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_LINE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of operations of the '<em>Reference Line</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REFERENCE_LINE_OPERATION_COUNT = ELEMENT_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link wainscribe.model.impl.AxisImpl <em>Axis</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see wainscribe.model.impl.AxisImpl
+	 * @see wainscribe.model.impl.WainscribePackageImpl#getAxis()
+	 * @generated
+	 */
+	int AXIS = 14;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AXIS__ID = REFERENCE_LINE__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AXIS__NAME = REFERENCE_LINE__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Notes</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AXIS__NOTES = REFERENCE_LINE__NOTES;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AXIS__AT = REFERENCE_LINE__AT;
+
+	/**
+	 * The number of structural features of the '<em>Axis</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AXIS_FEATURE_COUNT = REFERENCE_LINE_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of operations of the '<em>Axis</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AXIS_OPERATION_COUNT = REFERENCE_LINE_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link wainscribe.model.impl.GuideImpl <em>Guide</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see wainscribe.model.impl.GuideImpl
+	 * @see wainscribe.model.impl.WainscribePackageImpl#getGuide()
+	 * @generated
+	 */
+	int GUIDE = 15;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GUIDE__ID = REFERENCE_LINE__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GUIDE__NAME = REFERENCE_LINE__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Notes</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GUIDE__NOTES = REFERENCE_LINE__NOTES;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GUIDE__AT = REFERENCE_LINE__AT;
+
+	/**
+	 * The number of structural features of the '<em>Guide</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GUIDE_FEATURE_COUNT = REFERENCE_LINE_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of operations of the '<em>Guide</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GUIDE_OPERATION_COUNT = REFERENCE_LINE_OPERATION_COUNT + 0;
+
+	/**
 	 * The meta object id for the '{@link wainscribe.model.impl.SurfaceZoneImpl <em>Surface Zone</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1838,7 +2057,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSurfaceZone()
 	 * @generated
 	 */
-	int SURFACE_ZONE = 13;
+	int SURFACE_ZONE = 16;
 
 	/**
 	 * The feature id for the '<em><b>Surface</b></em>' attribute.
@@ -1884,7 +2103,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getFinish()
 	 * @generated
 	 */
-	int FINISH = 14;
+	int FINISH = 17;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2002,7 +2221,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getPaint()
 	 * @generated
 	 */
-	int PAINT = 15;
+	int PAINT = 18;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2147,7 +2366,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getProfileReference()
 	 * @generated
 	 */
-	int PROFILE_REFERENCE = 16;
+	int PROFILE_REFERENCE = 19;
 
 	/**
 	 * The feature id for the '<em><b>Use</b></em>' attribute.
@@ -2193,7 +2412,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getBrief()
 	 * @generated
 	 */
-	int BRIEF = 17;
+	int BRIEF = 20;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2410,7 +2629,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getPrice()
 	 * @generated
 	 */
-	int PRICE = 18;
+	int PRICE = 21;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2510,7 +2729,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getRoomUse()
 	 * @generated
 	 */
-	int ROOM_USE = 19;
+	int ROOM_USE = 22;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.FanOutlet <em>Fan Outlet</em>}' enum.
@@ -2520,7 +2739,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getFanOutlet()
 	 * @generated
 	 */
-	int FAN_OUTLET = 20;
+	int FAN_OUTLET = 23;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.FanMode <em>Fan Mode</em>}' enum.
@@ -2530,7 +2749,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getFanMode()
 	 * @generated
 	 */
-	int FAN_MODE = 21;
+	int FAN_MODE = 24;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.OpeningKind <em>Opening Kind</em>}' enum.
@@ -2540,7 +2759,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getOpeningKind()
 	 * @generated
 	 */
-	int OPENING_KIND = 22;
+	int OPENING_KIND = 25;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Swing <em>Swing</em>}' enum.
@@ -2550,7 +2769,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSwing()
 	 * @generated
 	 */
-	int SWING = 23;
+	int SWING = 26;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Glazing <em>Glazing</em>}' enum.
@@ -2560,7 +2779,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getGlazing()
 	 * @generated
 	 */
-	int GLAZING = 24;
+	int GLAZING = 27;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.BoxType <em>Box Type</em>}' enum.
@@ -2570,7 +2789,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getBoxType()
 	 * @generated
 	 */
-	int BOX_TYPE = 25;
+	int BOX_TYPE = 28;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.FixtureType <em>Fixture Type</em>}' enum.
@@ -2580,7 +2799,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getFixtureType()
 	 * @generated
 	 */
-	int FIXTURE_TYPE = 26;
+	int FIXTURE_TYPE = 29;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.HeatSource <em>Heat Source</em>}' enum.
@@ -2590,7 +2809,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getHeatSource()
 	 * @generated
 	 */
-	int HEAT_SOURCE = 27;
+	int HEAT_SOURCE = 30;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Support <em>Support</em>}' enum.
@@ -2600,7 +2819,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSupport()
 	 * @generated
 	 */
-	int SUPPORT = 28;
+	int SUPPORT = 31;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Fixing <em>Fixing</em>}' enum.
@@ -2610,7 +2829,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getFixing()
 	 * @generated
 	 */
-	int FIXING = 29;
+	int FIXING = 32;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.TrimType <em>Trim Type</em>}' enum.
@@ -2620,7 +2839,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getTrimType()
 	 * @generated
 	 */
-	int TRIM_TYPE = 30;
+	int TRIM_TYPE = 33;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.ServiceKind <em>Service Kind</em>}' enum.
@@ -2630,7 +2849,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getServiceKind()
 	 * @generated
 	 */
-	int SERVICE_KIND = 31;
+	int SERVICE_KIND = 34;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Surface <em>Surface</em>}' enum.
@@ -2640,7 +2859,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSurface()
 	 * @generated
 	 */
-	int SURFACE = 32;
+	int SURFACE = 35;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.GlossLevel <em>Gloss Level</em>}' enum.
@@ -2650,7 +2869,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getGlossLevel()
 	 * @generated
 	 */
-	int GLOSS_LEVEL = 33;
+	int GLOSS_LEVEL = 36;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Binder <em>Binder</em>}' enum.
@@ -2660,7 +2879,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getBinder()
 	 * @generated
 	 */
-	int BINDER = 34;
+	int BINDER = 37;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Substrate <em>Substrate</em>}' enum.
@@ -2670,7 +2889,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSubstrate()
 	 * @generated
 	 */
-	int SUBSTRATE = 35;
+	int SUBSTRATE = 38;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Soundness <em>Soundness</em>}' enum.
@@ -2680,7 +2899,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSoundness()
 	 * @generated
 	 */
-	int SOUNDNESS = 36;
+	int SOUNDNESS = 39;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Primer <em>Primer</em>}' enum.
@@ -2690,7 +2909,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getPrimer()
 	 * @generated
 	 */
-	int PRIMER = 37;
+	int PRIMER = 40;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Material <em>Material</em>}' enum.
@@ -2700,7 +2919,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getMaterial()
 	 * @generated
 	 */
-	int MATERIAL = 38;
+	int MATERIAL = 41;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.ProfileUse <em>Profile Use</em>}' enum.
@@ -2710,7 +2929,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getProfileUse()
 	 * @generated
 	 */
-	int PROFILE_USE = 39;
+	int PROFILE_USE = 42;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.PriceUnit <em>Price Unit</em>}' enum.
@@ -2720,7 +2939,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getPriceUnit()
 	 * @generated
 	 */
-	int PRICE_UNIT = 40;
+	int PRICE_UNIT = 43;
 
 	/**
 	 * The meta object id for the '<em>Length</em>' data type.
@@ -2730,7 +2949,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getLength()
 	 * @generated
 	 */
-	int LENGTH = 41;
+	int LENGTH = 44;
 
 	/**
 	 * The meta object id for the '<em>Length Unit</em>' data type.
@@ -2740,7 +2959,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getLengthUnit()
 	 * @generated
 	 */
-	int LENGTH_UNIT = 42;
+	int LENGTH_UNIT = 45;
 
 	/**
 	 * The meta object id for the '<em>Measure</em>' data type.
@@ -2750,7 +2969,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getMeasure()
 	 * @generated
 	 */
-	int MEASURE = 43;
+	int MEASURE = 46;
 
 
 	/**
@@ -3092,6 +3311,17 @@ public interface WainscribePackage extends EPackage {
 	EReference getRoom_Paints();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link wainscribe.model.Room#getGuides <em>Guides</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Guides</em>'.
+	 * @see wainscribe.model.Room#getGuides()
+	 * @see #getRoom()
+	 * @generated
+	 */
+	EReference getRoom_Guides();
+
+	/**
 	 * Returns the meta object for class '{@link wainscribe.model.Wall <em>Wall</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3309,6 +3539,28 @@ public interface WainscribePackage extends EPackage {
 	 * @generated
 	 */
 	EReference getWall_PlacedFrames();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link wainscribe.model.Wall#getAxes <em>Axes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Axes</em>'.
+	 * @see wainscribe.model.Wall#getAxes()
+	 * @see #getWall()
+	 * @generated
+	 */
+	EReference getWall_Axes();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link wainscribe.model.Wall#getGuides <em>Guides</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Guides</em>'.
+	 * @see wainscribe.model.Wall#getGuides()
+	 * @see #getWall()
+	 * @generated
+	 */
+	EReference getWall_Guides();
 
 	/**
 	 * Returns the meta object for class '{@link wainscribe.model.Corner <em>Corner</em>}'.
@@ -3872,6 +4124,47 @@ public interface WainscribePackage extends EPackage {
 	 * @generated
 	 */
 	EClass getPlacedFrame();
+
+	/**
+	 * Returns the meta object for class '{@link wainscribe.model.ReferenceLine <em>Reference Line</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Reference Line</em>'.
+	 * @see wainscribe.model.ReferenceLine
+	 * @generated
+	 */
+	EClass getReferenceLine();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.ReferenceLine#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see wainscribe.model.ReferenceLine#getAt()
+	 * @see #getReferenceLine()
+	 * @generated
+	 */
+	EAttribute getReferenceLine_At();
+
+	/**
+	 * Returns the meta object for class '{@link wainscribe.model.Axis <em>Axis</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Axis</em>'.
+	 * @see wainscribe.model.Axis
+	 * @generated
+	 */
+	EClass getAxis();
+
+	/**
+	 * Returns the meta object for class '{@link wainscribe.model.Guide <em>Guide</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Guide</em>'.
+	 * @see wainscribe.model.Guide
+	 * @generated
+	 */
+	EClass getGuide();
 
 	/**
 	 * Returns the meta object for class '{@link wainscribe.model.SurfaceZone <em>Surface Zone</em>}'.
@@ -4957,6 +5250,14 @@ public interface WainscribePackage extends EPackage {
 		EReference ROOM__PAINTS = eINSTANCE.getRoom_Paints();
 
 		/**
+		 * The meta object literal for the '<em><b>Guides</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ROOM__GUIDES = eINSTANCE.getRoom_Guides();
+
+		/**
 		 * The meta object literal for the '{@link wainscribe.model.impl.WallImpl <em>Wall</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -5117,6 +5418,22 @@ public interface WainscribePackage extends EPackage {
 		 * @generated
 		 */
 		EReference WALL__PLACED_FRAMES = eINSTANCE.getWall_PlacedFrames();
+
+		/**
+		 * The meta object literal for the '<em><b>Axes</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference WALL__AXES = eINSTANCE.getWall_Axes();
+
+		/**
+		 * The meta object literal for the '<em><b>Guides</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference WALL__GUIDES = eINSTANCE.getWall_Guides();
 
 		/**
 		 * The meta object literal for the '{@link wainscribe.model.impl.CornerImpl <em>Corner</em>}' class.
@@ -5551,6 +5868,44 @@ public interface WainscribePackage extends EPackage {
 		 * @generated
 		 */
 		EClass PLACED_FRAME = eINSTANCE.getPlacedFrame();
+
+		/**
+		 * The meta object literal for the '{@link wainscribe.model.impl.ReferenceLineImpl <em>Reference Line</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see wainscribe.model.impl.ReferenceLineImpl
+		 * @see wainscribe.model.impl.WainscribePackageImpl#getReferenceLine()
+		 * @generated
+		 */
+		EClass REFERENCE_LINE = eINSTANCE.getReferenceLine();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REFERENCE_LINE__AT = eINSTANCE.getReferenceLine_At();
+
+		/**
+		 * The meta object literal for the '{@link wainscribe.model.impl.AxisImpl <em>Axis</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see wainscribe.model.impl.AxisImpl
+		 * @see wainscribe.model.impl.WainscribePackageImpl#getAxis()
+		 * @generated
+		 */
+		EClass AXIS = eINSTANCE.getAxis();
+
+		/**
+		 * The meta object literal for the '{@link wainscribe.model.impl.GuideImpl <em>Guide</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see wainscribe.model.impl.GuideImpl
+		 * @see wainscribe.model.impl.WainscribePackageImpl#getGuide()
+		 * @generated
+		 */
+		EClass GUIDE = eINSTANCE.getGuide();
 
 		/**
 		 * The meta object literal for the '{@link wainscribe.model.impl.SurfaceZoneImpl <em>Surface Zone</em>}' class.

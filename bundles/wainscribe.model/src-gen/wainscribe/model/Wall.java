@@ -41,6 +41,8 @@ import wainscribe.model.length.Length;
  *   <li>{@link wainscribe.model.Wall#getTrims <em>Trims</em>}</li>
  *   <li>{@link wainscribe.model.Wall#getServices <em>Services</em>}</li>
  *   <li>{@link wainscribe.model.Wall#getPlacedFrames <em>Placed Frames</em>}</li>
+ *   <li>{@link wainscribe.model.Wall#getAxes <em>Axes</em>}</li>
+ *   <li>{@link wainscribe.model.Wall#getGuides <em>Guides</em>}</li>
  * </ul>
  *
  * @see wainscribe.model.WainscribePackage#getWall()
@@ -464,5 +466,35 @@ public interface Wall extends Element {
 	 * @generated
 	 */
 	EList<PlacedFrame> getPlacedFrames();
+
+	/**
+	 * Returns the value of the '<em><b>Axes</b></em>' containment reference list.
+	 * The list contents are of type {@link wainscribe.model.Axis}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Axes marked by the designer, which the layout is compared with.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Axes</em>' containment reference list.
+	 * @see wainscribe.model.WainscribePackage#getWall_Axes()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Axis> getAxes();
+
+	/**
+	 * Returns the value of the '<em><b>Guides</b></em>' containment reference list.
+	 * The list contents are of type {@link wainscribe.model.Guide}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Plumb guides of this wall, by their distance from its left end.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Guides</em>' containment reference list.
+	 * @see wainscribe.model.WainscribePackage#getWall_Guides()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Guide> getGuides();
 
 } // Wall

@@ -121,6 +121,18 @@ public class WainscribeAdapterFactory extends AdapterFactoryImpl {
 				return createPlacedFrameAdapter();
 			}
 			@Override
+			public Adapter caseReferenceLine(ReferenceLine object) {
+				return createReferenceLineAdapter();
+			}
+			@Override
+			public Adapter caseAxis(Axis object) {
+				return createAxisAdapter();
+			}
+			@Override
+			public Adapter caseGuide(Guide object) {
+				return createGuideAdapter();
+			}
+			@Override
 			public Adapter caseSurfaceZone(SurfaceZone object) {
 				return createSurfaceZoneAdapter();
 			}
@@ -343,6 +355,48 @@ public class WainscribeAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createPlacedFrameAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link wainscribe.model.ReferenceLine <em>Reference Line</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see wainscribe.model.ReferenceLine
+	 * @generated
+	 */
+	public Adapter createReferenceLineAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link wainscribe.model.Axis <em>Axis</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see wainscribe.model.Axis
+	 * @generated
+	 */
+	public Adapter createAxisAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link wainscribe.model.Guide <em>Guide</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see wainscribe.model.Guide
+	 * @generated
+	 */
+	public Adapter createGuideAdapter() {
 		return null;
 	}
 

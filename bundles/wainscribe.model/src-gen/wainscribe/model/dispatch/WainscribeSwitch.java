@@ -163,6 +163,29 @@ public class WainscribeSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case WainscribePackage.REFERENCE_LINE: {
+				ReferenceLine referenceLine = (ReferenceLine)theEObject;
+				T result = caseReferenceLine(referenceLine);
+				if (result == null) result = caseElement(referenceLine);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case WainscribePackage.AXIS: {
+				Axis axis = (Axis)theEObject;
+				T result = caseAxis(axis);
+				if (result == null) result = caseReferenceLine(axis);
+				if (result == null) result = caseElement(axis);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case WainscribePackage.GUIDE: {
+				Guide guide = (Guide)theEObject;
+				T result = caseGuide(guide);
+				if (result == null) result = caseReferenceLine(guide);
+				if (result == null) result = caseElement(guide);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case WainscribePackage.SURFACE_ZONE: {
 				SurfaceZone surfaceZone = (SurfaceZone)theEObject;
 				T result = caseSurfaceZone(surfaceZone);
@@ -399,6 +422,51 @@ public class WainscribeSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T casePlacedFrame(PlacedFrame object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Reference Line</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Reference Line</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseReferenceLine(ReferenceLine object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Axis</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Axis</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseAxis(Axis object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Guide</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Guide</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseGuide(Guide object) {
 		return null;
 	}
 

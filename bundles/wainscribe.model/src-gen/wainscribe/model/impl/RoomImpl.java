@@ -24,6 +24,7 @@ import wainscribe.model.Diagonal;
 import wainscribe.model.FanMode;
 import wainscribe.model.FanOutlet;
 import wainscribe.model.Finish;
+import wainscribe.model.Guide;
 import wainscribe.model.Paint;
 import wainscribe.model.Room;
 import wainscribe.model.RoomUse;
@@ -57,6 +58,7 @@ import wainscribe.model.measure.Measure;
  *   <li>{@link wainscribe.model.impl.RoomImpl#getFinishes <em>Finishes</em>}</li>
  *   <li>{@link wainscribe.model.impl.RoomImpl#getBrief <em>Brief</em>}</li>
  *   <li>{@link wainscribe.model.impl.RoomImpl#getPaints <em>Paints</em>}</li>
+ *   <li>{@link wainscribe.model.impl.RoomImpl#getGuides <em>Guides</em>}</li>
  * </ul>
  *
  * @generated
@@ -311,6 +313,16 @@ public class RoomImpl extends ElementImpl implements Room {
 	 * @ordered
 	 */
 	protected EList<Paint> paints;
+
+	/**
+	 * The cached value of the '{@link #getGuides() <em>Guides</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGuides()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Guide> guides;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -663,6 +675,19 @@ public class RoomImpl extends ElementImpl implements Room {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public EList<Guide> getGuides() {
+		if (guides == null) {
+			guides = new EObjectContainmentEList<Guide>(Guide.class, this, WainscribePackage.ROOM__GUIDES);
+		}
+		return guides;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	@SuppressWarnings("unchecked")
 	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
@@ -691,6 +716,8 @@ public class RoomImpl extends ElementImpl implements Room {
 				return basicSetBrief(null, msgs);
 			case WainscribePackage.ROOM__PAINTS:
 				return ((InternalEList<?>)getPaints()).basicRemove(otherEnd, msgs);
+			case WainscribePackage.ROOM__GUIDES:
+				return ((InternalEList<?>)getGuides()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -733,6 +760,8 @@ public class RoomImpl extends ElementImpl implements Room {
 				return getBrief();
 			case WainscribePackage.ROOM__PAINTS:
 				return getPaints();
+			case WainscribePackage.ROOM__GUIDES:
+				return getGuides();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -795,6 +824,10 @@ public class RoomImpl extends ElementImpl implements Room {
 				getPaints().clear();
 				getPaints().addAll((Collection<? extends Paint>)newValue);
 				return;
+			case WainscribePackage.ROOM__GUIDES:
+				getGuides().clear();
+				getGuides().addAll((Collection<? extends Guide>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -852,6 +885,9 @@ public class RoomImpl extends ElementImpl implements Room {
 			case WainscribePackage.ROOM__PAINTS:
 				getPaints().clear();
 				return;
+			case WainscribePackage.ROOM__GUIDES:
+				getGuides().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -894,6 +930,8 @@ public class RoomImpl extends ElementImpl implements Room {
 				return brief != null;
 			case WainscribePackage.ROOM__PAINTS:
 				return paints != null && !paints.isEmpty();
+			case WainscribePackage.ROOM__GUIDES:
+				return guides != null && !guides.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

@@ -74,6 +74,8 @@ public class WainscribeFactoryImpl extends EFactoryImpl implements WainscribeFac
 			case WainscribePackage.EXISTING_TRIM: return createExistingTrim();
 			case WainscribePackage.SERVICE: return createService();
 			case WainscribePackage.PLACED_FRAME: return createPlacedFrame();
+			case WainscribePackage.AXIS: return createAxis();
+			case WainscribePackage.GUIDE: return createGuide();
 			case WainscribePackage.SURFACE_ZONE: return createSurfaceZone();
 			case WainscribePackage.FINISH: return createFinish();
 			case WainscribePackage.PAINT: return createPaint();
@@ -330,6 +332,28 @@ public class WainscribeFactoryImpl extends EFactoryImpl implements WainscribeFac
 	public PlacedFrame createPlacedFrame() {
 		PlacedFrameImpl placedFrame = new PlacedFrameImpl();
 		return placedFrame;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Axis createAxis() {
+		AxisImpl axis = new AxisImpl();
+		return axis;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Guide createGuide() {
+		GuideImpl guide = new GuideImpl();
+		return guide;
 	}
 
 	/**

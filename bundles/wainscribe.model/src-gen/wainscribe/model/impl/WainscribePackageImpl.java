@@ -12,6 +12,7 @@ import org.eclipse.emf.ecore.EReference;
 
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
+import wainscribe.model.Axis;
 import wainscribe.model.Binder;
 import wainscribe.model.Box;
 import wainscribe.model.BoxType;
@@ -28,6 +29,7 @@ import wainscribe.model.Fixture;
 import wainscribe.model.FixtureType;
 import wainscribe.model.Glazing;
 import wainscribe.model.GlossLevel;
+import wainscribe.model.Guide;
 import wainscribe.model.HeatSource;
 import wainscribe.model.Home;
 import wainscribe.model.Material;
@@ -41,6 +43,7 @@ import wainscribe.model.PriceUnit;
 import wainscribe.model.Primer;
 import wainscribe.model.ProfileReference;
 import wainscribe.model.ProfileUse;
+import wainscribe.model.ReferenceLine;
 import wainscribe.model.Room;
 import wainscribe.model.RoomUse;
 import wainscribe.model.Service;
@@ -158,6 +161,27 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	 * @generated
 	 */
 	private EClass placedFrameEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass referenceLineEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass axisEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass guideEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -752,6 +776,16 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	 * @generated
 	 */
 	@Override
+	public EReference getRoom_Guides() {
+		return (EReference)roomEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getWall() {
 		return wallEClass;
 	}
@@ -944,6 +978,26 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	@Override
 	public EReference getWall_PlacedFrames() {
 		return (EReference)wallEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getWall_Axes() {
+		return (EReference)wallEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getWall_Guides() {
+		return (EReference)wallEClass.getEStructuralFeatures().get(20);
 	}
 
 	/**
@@ -1464,6 +1518,46 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	@Override
 	public EClass getPlacedFrame() {
 		return placedFrameEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getReferenceLine() {
+		return referenceLineEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReferenceLine_At() {
+		return (EAttribute)referenceLineEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAxis() {
+		return axisEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getGuide() {
+		return guideEClass;
 	}
 
 	/**
@@ -2278,6 +2372,7 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		createEReference(roomEClass, ROOM__FINISHES);
 		createEReference(roomEClass, ROOM__BRIEF);
 		createEReference(roomEClass, ROOM__PAINTS);
+		createEReference(roomEClass, ROOM__GUIDES);
 
 		wallEClass = createEClass(WALL);
 		createEReference(wallEClass, WALL__ROOM);
@@ -2299,6 +2394,8 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		createEReference(wallEClass, WALL__TRIMS);
 		createEReference(wallEClass, WALL__SERVICES);
 		createEReference(wallEClass, WALL__PLACED_FRAMES);
+		createEReference(wallEClass, WALL__AXES);
+		createEReference(wallEClass, WALL__GUIDES);
 
 		cornerEClass = createEClass(CORNER);
 		createEAttribute(cornerEClass, CORNER__LEG_THIS);
@@ -2360,6 +2457,13 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		createEAttribute(serviceEClass, SERVICE__KIND);
 
 		placedFrameEClass = createEClass(PLACED_FRAME);
+
+		referenceLineEClass = createEClass(REFERENCE_LINE);
+		createEAttribute(referenceLineEClass, REFERENCE_LINE__AT);
+
+		axisEClass = createEClass(AXIS);
+
+		guideEClass = createEClass(GUIDE);
 
 		surfaceZoneEClass = createEClass(SURFACE_ZONE);
 		createEAttribute(surfaceZoneEClass, SURFACE_ZONE__SURFACE);
@@ -2487,6 +2591,9 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		existingTrimEClass.getESuperTypes().add(this.getPlaced());
 		serviceEClass.getESuperTypes().add(this.getPlaced());
 		placedFrameEClass.getESuperTypes().add(this.getPlaced());
+		referenceLineEClass.getESuperTypes().add(this.getElement());
+		axisEClass.getESuperTypes().add(this.getReferenceLine());
+		guideEClass.getESuperTypes().add(this.getReferenceLine());
 		finishEClass.getESuperTypes().add(this.getElement());
 		paintEClass.getESuperTypes().add(this.getElement());
 		briefEClass.getESuperTypes().add(this.getElement());
@@ -2526,6 +2633,7 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		initEReference(getRoom_Finishes(), this.getFinish(), null, "finishes", null, 0, -1, Room.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRoom_Brief(), this.getBrief(), null, "brief", null, 0, 1, Room.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRoom_Paints(), this.getPaint(), null, "paints", null, 0, -1, Room.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRoom_Guides(), this.getGuide(), null, "guides", null, 0, -1, Room.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(wallEClass, Wall.class, "Wall", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getWall_Room(), this.getRoom(), this.getRoom_Walls(), "room", null, 0, 1, Wall.class, IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2547,6 +2655,8 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		initEReference(getWall_Trims(), this.getExistingTrim(), null, "trims", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getWall_Services(), this.getService(), null, "services", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getWall_PlacedFrames(), this.getPlacedFrame(), null, "placedFrames", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWall_Axes(), this.getAxis(), null, "axes", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWall_Guides(), this.getGuide(), null, "guides", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(cornerEClass, Corner.class, "Corner", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getCorner_LegThis(), this.getLength(), "legThis", null, 0, 1, Corner.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2608,6 +2718,13 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		initEAttribute(getService_Kind(), this.getServiceKind(), "kind", null, 0, 1, Service.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(placedFrameEClass, PlacedFrame.class, "PlacedFrame", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(referenceLineEClass, ReferenceLine.class, "ReferenceLine", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getReferenceLine_At(), this.getLength(), "at", null, 0, 1, ReferenceLine.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(axisEClass, Axis.class, "Axis", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+
+		initEClass(guideEClass, Guide.class, "Guide", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
 		initEClass(surfaceZoneEClass, SurfaceZone.class, "SurfaceZone", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSurfaceZone_Surface(), this.getSurface(), "surface", null, 0, 1, SurfaceZone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -21,10 +21,12 @@ import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.util.InternalEList;
 
+import wainscribe.model.Axis;
 import wainscribe.model.Box;
 import wainscribe.model.Corner;
 import wainscribe.model.ExistingTrim;
 import wainscribe.model.Fixture;
+import wainscribe.model.Guide;
 import wainscribe.model.Opening;
 import wainscribe.model.PlacedFrame;
 import wainscribe.model.Room;
@@ -61,6 +63,8 @@ import wainscribe.model.length.Length;
  *   <li>{@link wainscribe.model.impl.WallImpl#getTrims <em>Trims</em>}</li>
  *   <li>{@link wainscribe.model.impl.WallImpl#getServices <em>Services</em>}</li>
  *   <li>{@link wainscribe.model.impl.WallImpl#getPlacedFrames <em>Placed Frames</em>}</li>
+ *   <li>{@link wainscribe.model.impl.WallImpl#getAxes <em>Axes</em>}</li>
+ *   <li>{@link wainscribe.model.impl.WallImpl#getGuides <em>Guides</em>}</li>
  * </ul>
  *
  * @generated
@@ -355,6 +359,26 @@ public class WallImpl extends ElementImpl implements Wall {
 	 * @ordered
 	 */
 	protected EList<PlacedFrame> placedFrames;
+
+	/**
+	 * The cached value of the '{@link #getAxes() <em>Axes</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAxes()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Axis> axes;
+
+	/**
+	 * The cached value of the '{@link #getGuides() <em>Guides</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGuides()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Guide> guides;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -800,6 +824,32 @@ public class WallImpl extends ElementImpl implements Wall {
 	 * @generated
 	 */
 	@Override
+	public EList<Axis> getAxes() {
+		if (axes == null) {
+			axes = new EObjectContainmentEList<Axis>(Axis.class, this, WainscribePackage.WALL__AXES);
+		}
+		return axes;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Guide> getGuides() {
+		if (guides == null) {
+			guides = new EObjectContainmentEList<Guide>(Guide.class, this, WainscribePackage.WALL__GUIDES);
+		}
+		return guides;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case WainscribePackage.WALL__ROOM:
@@ -834,6 +884,10 @@ public class WallImpl extends ElementImpl implements Wall {
 				return ((InternalEList<?>)getServices()).basicRemove(otherEnd, msgs);
 			case WainscribePackage.WALL__PLACED_FRAMES:
 				return ((InternalEList<?>)getPlacedFrames()).basicRemove(otherEnd, msgs);
+			case WainscribePackage.WALL__AXES:
+				return ((InternalEList<?>)getAxes()).basicRemove(otherEnd, msgs);
+			case WainscribePackage.WALL__GUIDES:
+				return ((InternalEList<?>)getGuides()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -898,6 +952,10 @@ public class WallImpl extends ElementImpl implements Wall {
 				return getServices();
 			case WainscribePackage.WALL__PLACED_FRAMES:
 				return getPlacedFrames();
+			case WainscribePackage.WALL__AXES:
+				return getAxes();
+			case WainscribePackage.WALL__GUIDES:
+				return getGuides();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -974,6 +1032,14 @@ public class WallImpl extends ElementImpl implements Wall {
 				getPlacedFrames().clear();
 				getPlacedFrames().addAll((Collection<? extends PlacedFrame>)newValue);
 				return;
+			case WainscribePackage.WALL__AXES:
+				getAxes().clear();
+				getAxes().addAll((Collection<? extends Axis>)newValue);
+				return;
+			case WainscribePackage.WALL__GUIDES:
+				getGuides().clear();
+				getGuides().addAll((Collection<? extends Guide>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1043,6 +1109,12 @@ public class WallImpl extends ElementImpl implements Wall {
 			case WainscribePackage.WALL__PLACED_FRAMES:
 				getPlacedFrames().clear();
 				return;
+			case WainscribePackage.WALL__AXES:
+				getAxes().clear();
+				return;
+			case WainscribePackage.WALL__GUIDES:
+				getGuides().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1093,6 +1165,10 @@ public class WallImpl extends ElementImpl implements Wall {
 				return services != null && !services.isEmpty();
 			case WainscribePackage.WALL__PLACED_FRAMES:
 				return placedFrames != null && !placedFrames.isEmpty();
+			case WainscribePackage.WALL__AXES:
+				return axes != null && !axes.isEmpty();
+			case WainscribePackage.WALL__GUIDES:
+				return guides != null && !guides.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
