@@ -5,6 +5,7 @@ package wainscribe.model;
 
 import org.eclipse.emf.common.util.EList;
 
+import wainscribe.model.length.Length;
 import wainscribe.model.length.LengthUnit;
 
 import wainscribe.model.measure.Measure;
@@ -32,6 +33,11 @@ import wainscribe.model.measure.Measure;
  *   <li>{@link wainscribe.model.Home#getBrief <em>Brief</em>}</li>
  *   <li>{@link wainscribe.model.Home#getPaints <em>Paints</em>}</li>
  *   <li>{@link wainscribe.model.Home#getPrices <em>Prices</em>}</li>
+ *   <li>{@link wainscribe.model.Home#getKerf <em>Kerf</em>}</li>
+ *   <li>{@link wainscribe.model.Home#getEndTrim <em>End Trim</em>}</li>
+ *   <li>{@link wainscribe.model.Home#getShortestOffcut <em>Shortest Offcut</em>}</li>
+ *   <li>{@link wainscribe.model.Home#getOffcuts <em>Offcuts</em>}</li>
+ *   <li>{@link wainscribe.model.Home#getCutBars <em>Cut Bars</em>}</li>
  * </ul>
  *
  * @see wainscribe.model.WainscribePackage#getHome()
@@ -260,5 +266,110 @@ public interface Home extends Element {
 	 * @generated
 	 */
 	EList<Price> getPrices();
+
+	/**
+	 * Returns the value of the '<em><b>Kerf</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Width of the saw cut. Null: the default of common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Kerf</em>' attribute.
+	 * @see #setKerf(Length)
+	 * @see wainscribe.model.WainscribePackage#getHome_Kerf()
+	 * @model dataType="wainscribe.model.Length"
+	 * @generated
+	 */
+	Length getKerf();
+
+	/**
+	 * Sets the value of the '{@link wainscribe.model.Home#getKerf <em>Kerf</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Kerf</em>' attribute.
+	 * @see #getKerf()
+	 * @generated
+	 */
+	void setKerf(Length value);
+
+	/**
+	 * Returns the value of the '<em><b>End Trim</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What comes off every bar before the first piece, because its end is not sound. Null: the default of common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>End Trim</em>' attribute.
+	 * @see #setEndTrim(Length)
+	 * @see wainscribe.model.WainscribePackage#getHome_EndTrim()
+	 * @model dataType="wainscribe.model.Length"
+	 * @generated
+	 */
+	Length getEndTrim();
+
+	/**
+	 * Sets the value of the '{@link wainscribe.model.Home#getEndTrim <em>End Trim</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>End Trim</em>' attribute.
+	 * @see #getEndTrim()
+	 * @generated
+	 */
+	void setEndTrim(Length value);
+
+	/**
+	 * Returns the value of the '<em><b>Shortest Offcut</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Shortest leftover worth keeping. Null: the default of common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Shortest Offcut</em>' attribute.
+	 * @see #setShortestOffcut(Length)
+	 * @see wainscribe.model.WainscribePackage#getHome_ShortestOffcut()
+	 * @model dataType="wainscribe.model.Length"
+	 * @generated
+	 */
+	Length getShortestOffcut();
+
+	/**
+	 * Sets the value of the '{@link wainscribe.model.Home#getShortestOffcut <em>Shortest Offcut</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Shortest Offcut</em>' attribute.
+	 * @see #getShortestOffcut()
+	 * @generated
+	 */
+	void setShortestOffcut(Length value);
+
+	/**
+	 * Returns the value of the '<em><b>Offcuts</b></em>' containment reference list.
+	 * The list contents are of type {@link wainscribe.model.StoredOffcut}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Leftovers that are there to be cut from.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Offcuts</em>' containment reference list.
+	 * @see wainscribe.model.WainscribePackage#getHome_Offcuts()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<StoredOffcut> getOffcuts();
+
+	/**
+	 * Returns the value of the '<em><b>Cut Bars</b></em>' containment reference list.
+	 * The list contents are of type {@link wainscribe.model.CutBar}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Bars of the cutting plans that were accepted, in the order they were.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Cut Bars</em>' containment reference list.
+	 * @see wainscribe.model.WainscribePackage#getHome_CutBars()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<CutBar> getCutBars();
 
 } // Home

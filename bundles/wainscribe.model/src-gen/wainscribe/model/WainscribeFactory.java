@@ -194,6 +194,33 @@ public interface WainscribeFactory extends EFactory {
 	Price createPrice();
 
 	/**
+	 * Returns a new object of class '<em>Stored Offcut</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Stored Offcut</em>'.
+	 * @generated
+	 */
+	StoredOffcut createStoredOffcut();
+
+	/**
+	 * Returns a new object of class '<em>Cut Bar</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Cut Bar</em>'.
+	 * @generated
+	 */
+	CutBar createCutBar();
+
+	/**
+	 * Returns a new object of class '<em>Cut Piece</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Cut Piece</em>'.
+	 * @generated
+	 */
+	CutPiece createCutPiece();
+
+	/**
 	 * Returns the package supported by this factory.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

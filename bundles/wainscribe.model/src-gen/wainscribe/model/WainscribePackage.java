@@ -245,13 +245,58 @@ public interface WainscribePackage extends EPackage {
 	int HOME__PRICES = ELEMENT_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Kerf</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HOME__KERF = ELEMENT_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>End Trim</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HOME__END_TRIM = ELEMENT_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Shortest Offcut</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HOME__SHORTEST_OFFCUT = ELEMENT_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Offcuts</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HOME__OFFCUTS = ELEMENT_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Cut Bars</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HOME__CUT_BARS = ELEMENT_FEATURE_COUNT + 14;
+
+	/**
 	 * The number of structural features of the '<em>Home</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int HOME_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 10;
+	int HOME_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 15;
 
 	/**
 	 * The number of operations of the '<em>Home</em>' class.
@@ -2722,6 +2767,252 @@ public interface WainscribePackage extends EPackage {
 	int PRICE_OPERATION_COUNT = ELEMENT_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link wainscribe.model.impl.StoredOffcutImpl <em>Stored Offcut</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see wainscribe.model.impl.StoredOffcutImpl
+	 * @see wainscribe.model.impl.WainscribePackageImpl#getStoredOffcut()
+	 * @generated
+	 */
+	int STORED_OFFCUT = 22;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STORED_OFFCUT__ID = ELEMENT__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STORED_OFFCUT__NAME = ELEMENT__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Notes</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STORED_OFFCUT__NOTES = ELEMENT__NOTES;
+
+	/**
+	 * The feature id for the '<em><b>Profile</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STORED_OFFCUT__PROFILE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Material</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STORED_OFFCUT__MATERIAL = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STORED_OFFCUT__LENGTH = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Origin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STORED_OFFCUT__ORIGIN = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Stored Offcut</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STORED_OFFCUT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of operations of the '<em>Stored Offcut</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STORED_OFFCUT_OPERATION_COUNT = ELEMENT_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link wainscribe.model.impl.CutBarImpl <em>Cut Bar</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see wainscribe.model.impl.CutBarImpl
+	 * @see wainscribe.model.impl.WainscribePackageImpl#getCutBar()
+	 * @generated
+	 */
+	int CUT_BAR = 23;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR__ID = ELEMENT__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR__NAME = ELEMENT__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Notes</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR__NOTES = ELEMENT__NOTES;
+
+	/**
+	 * The feature id for the '<em><b>Profile</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR__PROFILE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Material</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR__MATERIAL = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR__LENGTH = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Price</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR__PRICE = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Pieces</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR__PIECES = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Cut Bar</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of operations of the '<em>Cut Bar</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_BAR_OPERATION_COUNT = ELEMENT_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link wainscribe.model.impl.CutPieceImpl <em>Cut Piece</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see wainscribe.model.impl.CutPieceImpl
+	 * @see wainscribe.model.impl.WainscribePackageImpl#getCutPiece()
+	 * @generated
+	 */
+	int CUT_PIECE = 24;
+
+	/**
+	 * The feature id for the '<em><b>Room</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_PIECE__ROOM = 0;
+
+	/**
+	 * The feature id for the '<em><b>Label</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_PIECE__LABEL = 1;
+
+	/**
+	 * The feature id for the '<em><b>Length</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_PIECE__LENGTH = 2;
+
+	/**
+	 * The number of structural features of the '<em>Cut Piece</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_PIECE_FEATURE_COUNT = 3;
+
+	/**
+	 * The number of operations of the '<em>Cut Piece</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CUT_PIECE_OPERATION_COUNT = 0;
+
+	/**
 	 * The meta object id for the '{@link wainscribe.model.RoomUse <em>Room Use</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2729,7 +3020,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getRoomUse()
 	 * @generated
 	 */
-	int ROOM_USE = 22;
+	int ROOM_USE = 25;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.FanOutlet <em>Fan Outlet</em>}' enum.
@@ -2739,7 +3030,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getFanOutlet()
 	 * @generated
 	 */
-	int FAN_OUTLET = 23;
+	int FAN_OUTLET = 26;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.FanMode <em>Fan Mode</em>}' enum.
@@ -2749,7 +3040,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getFanMode()
 	 * @generated
 	 */
-	int FAN_MODE = 24;
+	int FAN_MODE = 27;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.OpeningKind <em>Opening Kind</em>}' enum.
@@ -2759,7 +3050,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getOpeningKind()
 	 * @generated
 	 */
-	int OPENING_KIND = 25;
+	int OPENING_KIND = 28;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Swing <em>Swing</em>}' enum.
@@ -2769,7 +3060,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSwing()
 	 * @generated
 	 */
-	int SWING = 26;
+	int SWING = 29;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Glazing <em>Glazing</em>}' enum.
@@ -2779,7 +3070,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getGlazing()
 	 * @generated
 	 */
-	int GLAZING = 27;
+	int GLAZING = 30;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.BoxType <em>Box Type</em>}' enum.
@@ -2789,7 +3080,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getBoxType()
 	 * @generated
 	 */
-	int BOX_TYPE = 28;
+	int BOX_TYPE = 31;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.FixtureType <em>Fixture Type</em>}' enum.
@@ -2799,7 +3090,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getFixtureType()
 	 * @generated
 	 */
-	int FIXTURE_TYPE = 29;
+	int FIXTURE_TYPE = 32;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.HeatSource <em>Heat Source</em>}' enum.
@@ -2809,7 +3100,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getHeatSource()
 	 * @generated
 	 */
-	int HEAT_SOURCE = 30;
+	int HEAT_SOURCE = 33;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Support <em>Support</em>}' enum.
@@ -2819,7 +3110,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSupport()
 	 * @generated
 	 */
-	int SUPPORT = 31;
+	int SUPPORT = 34;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Fixing <em>Fixing</em>}' enum.
@@ -2829,7 +3120,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getFixing()
 	 * @generated
 	 */
-	int FIXING = 32;
+	int FIXING = 35;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.TrimType <em>Trim Type</em>}' enum.
@@ -2839,7 +3130,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getTrimType()
 	 * @generated
 	 */
-	int TRIM_TYPE = 33;
+	int TRIM_TYPE = 36;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.ServiceKind <em>Service Kind</em>}' enum.
@@ -2849,7 +3140,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getServiceKind()
 	 * @generated
 	 */
-	int SERVICE_KIND = 34;
+	int SERVICE_KIND = 37;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Surface <em>Surface</em>}' enum.
@@ -2859,7 +3150,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSurface()
 	 * @generated
 	 */
-	int SURFACE = 35;
+	int SURFACE = 38;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.GlossLevel <em>Gloss Level</em>}' enum.
@@ -2869,7 +3160,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getGlossLevel()
 	 * @generated
 	 */
-	int GLOSS_LEVEL = 36;
+	int GLOSS_LEVEL = 39;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Binder <em>Binder</em>}' enum.
@@ -2879,7 +3170,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getBinder()
 	 * @generated
 	 */
-	int BINDER = 37;
+	int BINDER = 40;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Substrate <em>Substrate</em>}' enum.
@@ -2889,7 +3180,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSubstrate()
 	 * @generated
 	 */
-	int SUBSTRATE = 38;
+	int SUBSTRATE = 41;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Soundness <em>Soundness</em>}' enum.
@@ -2899,7 +3190,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getSoundness()
 	 * @generated
 	 */
-	int SOUNDNESS = 39;
+	int SOUNDNESS = 42;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Primer <em>Primer</em>}' enum.
@@ -2909,7 +3200,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getPrimer()
 	 * @generated
 	 */
-	int PRIMER = 40;
+	int PRIMER = 43;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.Material <em>Material</em>}' enum.
@@ -2919,7 +3210,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getMaterial()
 	 * @generated
 	 */
-	int MATERIAL = 41;
+	int MATERIAL = 44;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.ProfileUse <em>Profile Use</em>}' enum.
@@ -2929,7 +3220,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getProfileUse()
 	 * @generated
 	 */
-	int PROFILE_USE = 42;
+	int PROFILE_USE = 45;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.PriceUnit <em>Price Unit</em>}' enum.
@@ -2939,7 +3230,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getPriceUnit()
 	 * @generated
 	 */
-	int PRICE_UNIT = 43;
+	int PRICE_UNIT = 46;
 
 	/**
 	 * The meta object id for the '<em>Length</em>' data type.
@@ -2949,7 +3240,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getLength()
 	 * @generated
 	 */
-	int LENGTH = 44;
+	int LENGTH = 47;
 
 	/**
 	 * The meta object id for the '<em>Length Unit</em>' data type.
@@ -2959,7 +3250,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getLengthUnit()
 	 * @generated
 	 */
-	int LENGTH_UNIT = 45;
+	int LENGTH_UNIT = 48;
 
 	/**
 	 * The meta object id for the '<em>Measure</em>' data type.
@@ -2969,7 +3260,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getMeasure()
 	 * @generated
 	 */
-	int MEASURE = 46;
+	int MEASURE = 49;
 
 
 	/**
@@ -3134,6 +3425,61 @@ public interface WainscribePackage extends EPackage {
 	 * @generated
 	 */
 	EReference getHome_Prices();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.Home#getKerf <em>Kerf</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kerf</em>'.
+	 * @see wainscribe.model.Home#getKerf()
+	 * @see #getHome()
+	 * @generated
+	 */
+	EAttribute getHome_Kerf();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.Home#getEndTrim <em>End Trim</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>End Trim</em>'.
+	 * @see wainscribe.model.Home#getEndTrim()
+	 * @see #getHome()
+	 * @generated
+	 */
+	EAttribute getHome_EndTrim();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.Home#getShortestOffcut <em>Shortest Offcut</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Shortest Offcut</em>'.
+	 * @see wainscribe.model.Home#getShortestOffcut()
+	 * @see #getHome()
+	 * @generated
+	 */
+	EAttribute getHome_ShortestOffcut();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link wainscribe.model.Home#getOffcuts <em>Offcuts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Offcuts</em>'.
+	 * @see wainscribe.model.Home#getOffcuts()
+	 * @see #getHome()
+	 * @generated
+	 */
+	EReference getHome_Offcuts();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link wainscribe.model.Home#getCutBars <em>Cut Bars</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Cut Bars</em>'.
+	 * @see wainscribe.model.Home#getCutBars()
+	 * @see #getHome()
+	 * @generated
+	 */
+	EReference getHome_CutBars();
 
 	/**
 	 * Returns the meta object for class '{@link wainscribe.model.Room <em>Room</em>}'.
@@ -4711,6 +5057,168 @@ public interface WainscribePackage extends EPackage {
 	EAttribute getPrice_Amount();
 
 	/**
+	 * Returns the meta object for class '{@link wainscribe.model.StoredOffcut <em>Stored Offcut</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stored Offcut</em>'.
+	 * @see wainscribe.model.StoredOffcut
+	 * @generated
+	 */
+	EClass getStoredOffcut();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.StoredOffcut#getProfile <em>Profile</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Profile</em>'.
+	 * @see wainscribe.model.StoredOffcut#getProfile()
+	 * @see #getStoredOffcut()
+	 * @generated
+	 */
+	EAttribute getStoredOffcut_Profile();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.StoredOffcut#getMaterial <em>Material</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Material</em>'.
+	 * @see wainscribe.model.StoredOffcut#getMaterial()
+	 * @see #getStoredOffcut()
+	 * @generated
+	 */
+	EAttribute getStoredOffcut_Material();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.StoredOffcut#getLength <em>Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Length</em>'.
+	 * @see wainscribe.model.StoredOffcut#getLength()
+	 * @see #getStoredOffcut()
+	 * @generated
+	 */
+	EAttribute getStoredOffcut_Length();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.StoredOffcut#getOrigin <em>Origin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Origin</em>'.
+	 * @see wainscribe.model.StoredOffcut#getOrigin()
+	 * @see #getStoredOffcut()
+	 * @generated
+	 */
+	EAttribute getStoredOffcut_Origin();
+
+	/**
+	 * Returns the meta object for class '{@link wainscribe.model.CutBar <em>Cut Bar</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Cut Bar</em>'.
+	 * @see wainscribe.model.CutBar
+	 * @generated
+	 */
+	EClass getCutBar();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.CutBar#getProfile <em>Profile</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Profile</em>'.
+	 * @see wainscribe.model.CutBar#getProfile()
+	 * @see #getCutBar()
+	 * @generated
+	 */
+	EAttribute getCutBar_Profile();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.CutBar#getMaterial <em>Material</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Material</em>'.
+	 * @see wainscribe.model.CutBar#getMaterial()
+	 * @see #getCutBar()
+	 * @generated
+	 */
+	EAttribute getCutBar_Material();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.CutBar#getLength <em>Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Length</em>'.
+	 * @see wainscribe.model.CutBar#getLength()
+	 * @see #getCutBar()
+	 * @generated
+	 */
+	EAttribute getCutBar_Length();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.CutBar#getPrice <em>Price</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Price</em>'.
+	 * @see wainscribe.model.CutBar#getPrice()
+	 * @see #getCutBar()
+	 * @generated
+	 */
+	EAttribute getCutBar_Price();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link wainscribe.model.CutBar#getPieces <em>Pieces</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Pieces</em>'.
+	 * @see wainscribe.model.CutBar#getPieces()
+	 * @see #getCutBar()
+	 * @generated
+	 */
+	EReference getCutBar_Pieces();
+
+	/**
+	 * Returns the meta object for class '{@link wainscribe.model.CutPiece <em>Cut Piece</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Cut Piece</em>'.
+	 * @see wainscribe.model.CutPiece
+	 * @generated
+	 */
+	EClass getCutPiece();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.CutPiece#getRoom <em>Room</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Room</em>'.
+	 * @see wainscribe.model.CutPiece#getRoom()
+	 * @see #getCutPiece()
+	 * @generated
+	 */
+	EAttribute getCutPiece_Room();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.CutPiece#getLabel <em>Label</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Label</em>'.
+	 * @see wainscribe.model.CutPiece#getLabel()
+	 * @see #getCutPiece()
+	 * @generated
+	 */
+	EAttribute getCutPiece_Label();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.CutPiece#getLength <em>Length</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Length</em>'.
+	 * @see wainscribe.model.CutPiece#getLength()
+	 * @see #getCutPiece()
+	 * @generated
+	 */
+	EAttribute getCutPiece_Length();
+
+	/**
 	 * Returns the meta object for enum '{@link wainscribe.model.RoomUse <em>Room Use</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5118,6 +5626,46 @@ public interface WainscribePackage extends EPackage {
 		 * @generated
 		 */
 		EReference HOME__PRICES = eINSTANCE.getHome_Prices();
+
+		/**
+		 * The meta object literal for the '<em><b>Kerf</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute HOME__KERF = eINSTANCE.getHome_Kerf();
+
+		/**
+		 * The meta object literal for the '<em><b>End Trim</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute HOME__END_TRIM = eINSTANCE.getHome_EndTrim();
+
+		/**
+		 * The meta object literal for the '<em><b>Shortest Offcut</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute HOME__SHORTEST_OFFCUT = eINSTANCE.getHome_ShortestOffcut();
+
+		/**
+		 * The meta object literal for the '<em><b>Offcuts</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference HOME__OFFCUTS = eINSTANCE.getHome_Offcuts();
+
+		/**
+		 * The meta object literal for the '<em><b>Cut Bars</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference HOME__CUT_BARS = eINSTANCE.getHome_CutBars();
 
 		/**
 		 * The meta object literal for the '{@link wainscribe.model.impl.RoomImpl <em>Room</em>}' class.
@@ -6318,6 +6866,132 @@ public interface WainscribePackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PRICE__AMOUNT = eINSTANCE.getPrice_Amount();
+
+		/**
+		 * The meta object literal for the '{@link wainscribe.model.impl.StoredOffcutImpl <em>Stored Offcut</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see wainscribe.model.impl.StoredOffcutImpl
+		 * @see wainscribe.model.impl.WainscribePackageImpl#getStoredOffcut()
+		 * @generated
+		 */
+		EClass STORED_OFFCUT = eINSTANCE.getStoredOffcut();
+
+		/**
+		 * The meta object literal for the '<em><b>Profile</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STORED_OFFCUT__PROFILE = eINSTANCE.getStoredOffcut_Profile();
+
+		/**
+		 * The meta object literal for the '<em><b>Material</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STORED_OFFCUT__MATERIAL = eINSTANCE.getStoredOffcut_Material();
+
+		/**
+		 * The meta object literal for the '<em><b>Length</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STORED_OFFCUT__LENGTH = eINSTANCE.getStoredOffcut_Length();
+
+		/**
+		 * The meta object literal for the '<em><b>Origin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STORED_OFFCUT__ORIGIN = eINSTANCE.getStoredOffcut_Origin();
+
+		/**
+		 * The meta object literal for the '{@link wainscribe.model.impl.CutBarImpl <em>Cut Bar</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see wainscribe.model.impl.CutBarImpl
+		 * @see wainscribe.model.impl.WainscribePackageImpl#getCutBar()
+		 * @generated
+		 */
+		EClass CUT_BAR = eINSTANCE.getCutBar();
+
+		/**
+		 * The meta object literal for the '<em><b>Profile</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CUT_BAR__PROFILE = eINSTANCE.getCutBar_Profile();
+
+		/**
+		 * The meta object literal for the '<em><b>Material</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CUT_BAR__MATERIAL = eINSTANCE.getCutBar_Material();
+
+		/**
+		 * The meta object literal for the '<em><b>Length</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CUT_BAR__LENGTH = eINSTANCE.getCutBar_Length();
+
+		/**
+		 * The meta object literal for the '<em><b>Price</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CUT_BAR__PRICE = eINSTANCE.getCutBar_Price();
+
+		/**
+		 * The meta object literal for the '<em><b>Pieces</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CUT_BAR__PIECES = eINSTANCE.getCutBar_Pieces();
+
+		/**
+		 * The meta object literal for the '{@link wainscribe.model.impl.CutPieceImpl <em>Cut Piece</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see wainscribe.model.impl.CutPieceImpl
+		 * @see wainscribe.model.impl.WainscribePackageImpl#getCutPiece()
+		 * @generated
+		 */
+		EClass CUT_PIECE = eINSTANCE.getCutPiece();
+
+		/**
+		 * The meta object literal for the '<em><b>Room</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CUT_PIECE__ROOM = eINSTANCE.getCutPiece_Room();
+
+		/**
+		 * The meta object literal for the '<em><b>Label</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CUT_PIECE__LABEL = eINSTANCE.getCutPiece_Label();
+
+		/**
+		 * The meta object literal for the '<em><b>Length</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CUT_PIECE__LENGTH = eINSTANCE.getCutPiece_Length();
 
 		/**
 		 * The meta object literal for the '{@link wainscribe.model.RoomUse <em>Room Use</em>}' enum.

@@ -157,6 +157,18 @@ public class WainscribeAdapterFactory extends AdapterFactoryImpl {
 				return createPriceAdapter();
 			}
 			@Override
+			public Adapter caseStoredOffcut(StoredOffcut object) {
+				return createStoredOffcutAdapter();
+			}
+			@Override
+			public Adapter caseCutBar(CutBar object) {
+				return createCutBarAdapter();
+			}
+			@Override
+			public Adapter caseCutPiece(CutPiece object) {
+				return createCutPieceAdapter();
+			}
+			@Override
 			public Adapter defaultCase(EObject object) {
 				return createEObjectAdapter();
 			}
@@ -481,6 +493,48 @@ public class WainscribeAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createPriceAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link wainscribe.model.StoredOffcut <em>Stored Offcut</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see wainscribe.model.StoredOffcut
+	 * @generated
+	 */
+	public Adapter createStoredOffcutAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link wainscribe.model.CutBar <em>Cut Bar</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see wainscribe.model.CutBar
+	 * @generated
+	 */
+	public Adapter createCutBarAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link wainscribe.model.CutPiece <em>Cut Piece</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see wainscribe.model.CutPiece
+	 * @generated
+	 */
+	public Adapter createCutPieceAdapter() {
 		return null;
 	}
 

@@ -226,6 +226,26 @@ public class WainscribeSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case WainscribePackage.STORED_OFFCUT: {
+				StoredOffcut storedOffcut = (StoredOffcut)theEObject;
+				T result = caseStoredOffcut(storedOffcut);
+				if (result == null) result = caseElement(storedOffcut);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case WainscribePackage.CUT_BAR: {
+				CutBar cutBar = (CutBar)theEObject;
+				T result = caseCutBar(cutBar);
+				if (result == null) result = caseElement(cutBar);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case WainscribePackage.CUT_PIECE: {
+				CutPiece cutPiece = (CutPiece)theEObject;
+				T result = caseCutPiece(cutPiece);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			default: return defaultCase(theEObject);
 		}
 	}
@@ -557,6 +577,51 @@ public class WainscribeSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T casePrice(Price object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Stored Offcut</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Stored Offcut</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseStoredOffcut(StoredOffcut object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Cut Bar</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Cut Bar</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseCutBar(CutBar object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Cut Piece</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Cut Piece</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseCutPiece(CutPiece object) {
 		return null;
 	}
 

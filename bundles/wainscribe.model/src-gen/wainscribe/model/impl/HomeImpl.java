@@ -20,12 +20,15 @@ import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
 import wainscribe.model.Brief;
+import wainscribe.model.CutBar;
 import wainscribe.model.Home;
 import wainscribe.model.Paint;
 import wainscribe.model.Price;
+import wainscribe.model.StoredOffcut;
 import wainscribe.model.WainscribeFactory;
 import wainscribe.model.WainscribePackage;
 
+import wainscribe.model.length.Length;
 import wainscribe.model.length.LengthUnit;
 
 import wainscribe.model.measure.Measure;
@@ -48,6 +51,11 @@ import wainscribe.model.measure.Measure;
  *   <li>{@link wainscribe.model.impl.HomeImpl#getBrief <em>Brief</em>}</li>
  *   <li>{@link wainscribe.model.impl.HomeImpl#getPaints <em>Paints</em>}</li>
  *   <li>{@link wainscribe.model.impl.HomeImpl#getPrices <em>Prices</em>}</li>
+ *   <li>{@link wainscribe.model.impl.HomeImpl#getKerf <em>Kerf</em>}</li>
+ *   <li>{@link wainscribe.model.impl.HomeImpl#getEndTrim <em>End Trim</em>}</li>
+ *   <li>{@link wainscribe.model.impl.HomeImpl#getShortestOffcut <em>Shortest Offcut</em>}</li>
+ *   <li>{@link wainscribe.model.impl.HomeImpl#getOffcuts <em>Offcuts</em>}</li>
+ *   <li>{@link wainscribe.model.impl.HomeImpl#getCutBars <em>Cut Bars</em>}</li>
  * </ul>
  *
  * @generated
@@ -212,6 +220,86 @@ public class HomeImpl extends ElementImpl implements Home {
 	 * @ordered
 	 */
 	protected EList<Price> prices;
+
+	/**
+	 * The default value of the '{@link #getKerf() <em>Kerf</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getKerf()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length KERF_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getKerf() <em>Kerf</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getKerf()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length kerf = KERF_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getEndTrim() <em>End Trim</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEndTrim()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length END_TRIM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getEndTrim() <em>End Trim</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEndTrim()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length endTrim = END_TRIM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getShortestOffcut() <em>Shortest Offcut</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getShortestOffcut()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length SHORTEST_OFFCUT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getShortestOffcut() <em>Shortest Offcut</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getShortestOffcut()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length shortestOffcut = SHORTEST_OFFCUT_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getOffcuts() <em>Offcuts</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOffcuts()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<StoredOffcut> offcuts;
+
+	/**
+	 * The cached value of the '{@link #getCutBars() <em>Cut Bars</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCutBars()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<CutBar> cutBars;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -460,6 +548,101 @@ public class HomeImpl extends ElementImpl implements Home {
 	 * @generated
 	 */
 	@Override
+	public Length getKerf() {
+		return kerf;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setKerf(Length newKerf) {
+		Length oldKerf = kerf;
+		kerf = newKerf;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, WainscribePackage.HOME__KERF, oldKerf, kerf));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Length getEndTrim() {
+		return endTrim;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setEndTrim(Length newEndTrim) {
+		Length oldEndTrim = endTrim;
+		endTrim = newEndTrim;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, WainscribePackage.HOME__END_TRIM, oldEndTrim, endTrim));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Length getShortestOffcut() {
+		return shortestOffcut;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setShortestOffcut(Length newShortestOffcut) {
+		Length oldShortestOffcut = shortestOffcut;
+		shortestOffcut = newShortestOffcut;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, WainscribePackage.HOME__SHORTEST_OFFCUT, oldShortestOffcut, shortestOffcut));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<StoredOffcut> getOffcuts() {
+		if (offcuts == null) {
+			offcuts = new EObjectContainmentEList<StoredOffcut>(StoredOffcut.class, this, WainscribePackage.HOME__OFFCUTS);
+		}
+		return offcuts;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<CutBar> getCutBars() {
+		if (cutBars == null) {
+			cutBars = new EObjectContainmentEList<CutBar>(CutBar.class, this, WainscribePackage.HOME__CUT_BARS);
+		}
+		return cutBars;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case WainscribePackage.HOME__BRIEF:
@@ -468,6 +651,10 @@ public class HomeImpl extends ElementImpl implements Home {
 				return ((InternalEList<?>)getPaints()).basicRemove(otherEnd, msgs);
 			case WainscribePackage.HOME__PRICES:
 				return ((InternalEList<?>)getPrices()).basicRemove(otherEnd, msgs);
+			case WainscribePackage.HOME__OFFCUTS:
+				return ((InternalEList<?>)getOffcuts()).basicRemove(otherEnd, msgs);
+			case WainscribePackage.HOME__CUT_BARS:
+				return ((InternalEList<?>)getCutBars()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -500,6 +687,16 @@ public class HomeImpl extends ElementImpl implements Home {
 				return getPaints();
 			case WainscribePackage.HOME__PRICES:
 				return getPrices();
+			case WainscribePackage.HOME__KERF:
+				return getKerf();
+			case WainscribePackage.HOME__END_TRIM:
+				return getEndTrim();
+			case WainscribePackage.HOME__SHORTEST_OFFCUT:
+				return getShortestOffcut();
+			case WainscribePackage.HOME__OFFCUTS:
+				return getOffcuts();
+			case WainscribePackage.HOME__CUT_BARS:
+				return getCutBars();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -546,6 +743,23 @@ public class HomeImpl extends ElementImpl implements Home {
 				getPrices().clear();
 				getPrices().addAll((Collection<? extends Price>)newValue);
 				return;
+			case WainscribePackage.HOME__KERF:
+				setKerf((Length)newValue);
+				return;
+			case WainscribePackage.HOME__END_TRIM:
+				setEndTrim((Length)newValue);
+				return;
+			case WainscribePackage.HOME__SHORTEST_OFFCUT:
+				setShortestOffcut((Length)newValue);
+				return;
+			case WainscribePackage.HOME__OFFCUTS:
+				getOffcuts().clear();
+				getOffcuts().addAll((Collection<? extends StoredOffcut>)newValue);
+				return;
+			case WainscribePackage.HOME__CUT_BARS:
+				getCutBars().clear();
+				getCutBars().addAll((Collection<? extends CutBar>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -588,6 +802,21 @@ public class HomeImpl extends ElementImpl implements Home {
 			case WainscribePackage.HOME__PRICES:
 				getPrices().clear();
 				return;
+			case WainscribePackage.HOME__KERF:
+				setKerf(KERF_EDEFAULT);
+				return;
+			case WainscribePackage.HOME__END_TRIM:
+				setEndTrim(END_TRIM_EDEFAULT);
+				return;
+			case WainscribePackage.HOME__SHORTEST_OFFCUT:
+				setShortestOffcut(SHORTEST_OFFCUT_EDEFAULT);
+				return;
+			case WainscribePackage.HOME__OFFCUTS:
+				getOffcuts().clear();
+				return;
+			case WainscribePackage.HOME__CUT_BARS:
+				getCutBars().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -620,6 +849,16 @@ public class HomeImpl extends ElementImpl implements Home {
 				return paints != null && !paints.isEmpty();
 			case WainscribePackage.HOME__PRICES:
 				return prices != null && !prices.isEmpty();
+			case WainscribePackage.HOME__KERF:
+				return KERF_EDEFAULT == null ? kerf != null : !KERF_EDEFAULT.equals(kerf);
+			case WainscribePackage.HOME__END_TRIM:
+				return END_TRIM_EDEFAULT == null ? endTrim != null : !END_TRIM_EDEFAULT.equals(endTrim);
+			case WainscribePackage.HOME__SHORTEST_OFFCUT:
+				return SHORTEST_OFFCUT_EDEFAULT == null ? shortestOffcut != null : !SHORTEST_OFFCUT_EDEFAULT.equals(shortestOffcut);
+			case WainscribePackage.HOME__OFFCUTS:
+				return offcuts != null && !offcuts.isEmpty();
+			case WainscribePackage.HOME__CUT_BARS:
+				return cutBars != null && !cutBars.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -648,6 +887,12 @@ public class HomeImpl extends ElementImpl implements Home {
 		result.append(tax);
 		result.append(", roomOrder: ");
 		result.append(roomOrder);
+		result.append(", kerf: ");
+		result.append(kerf);
+		result.append(", endTrim: ");
+		result.append(endTrim);
+		result.append(", shortestOffcut: ");
+		result.append(shortestOffcut);
 		result.append(')');
 		return result.toString();
 	}

@@ -82,6 +82,9 @@ public class WainscribeFactoryImpl extends EFactoryImpl implements WainscribeFac
 			case WainscribePackage.PROFILE_REFERENCE: return createProfileReference();
 			case WainscribePackage.BRIEF: return createBrief();
 			case WainscribePackage.PRICE: return createPrice();
+			case WainscribePackage.STORED_OFFCUT: return createStoredOffcut();
+			case WainscribePackage.CUT_BAR: return createCutBar();
+			case WainscribePackage.CUT_PIECE: return createCutPiece();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -420,6 +423,39 @@ public class WainscribeFactoryImpl extends EFactoryImpl implements WainscribeFac
 	public Price createPrice() {
 		PriceImpl price = new PriceImpl();
 		return price;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StoredOffcut createStoredOffcut() {
+		StoredOffcutImpl storedOffcut = new StoredOffcutImpl();
+		return storedOffcut;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public CutBar createCutBar() {
+		CutBarImpl cutBar = new CutBarImpl();
+		return cutBar;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public CutPiece createCutPiece() {
+		CutPieceImpl cutPiece = new CutPieceImpl();
+		return cutPiece;
 	}
 
 	/**

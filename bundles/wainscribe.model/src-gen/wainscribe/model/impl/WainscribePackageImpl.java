@@ -18,6 +18,8 @@ import wainscribe.model.Box;
 import wainscribe.model.BoxType;
 import wainscribe.model.Brief;
 import wainscribe.model.Corner;
+import wainscribe.model.CutBar;
+import wainscribe.model.CutPiece;
 import wainscribe.model.Diagonal;
 import wainscribe.model.Element;
 import wainscribe.model.ExistingTrim;
@@ -49,6 +51,7 @@ import wainscribe.model.RoomUse;
 import wainscribe.model.Service;
 import wainscribe.model.ServiceKind;
 import wainscribe.model.Soundness;
+import wainscribe.model.StoredOffcut;
 import wainscribe.model.Substrate;
 import wainscribe.model.Support;
 import wainscribe.model.Surface;
@@ -224,6 +227,27 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	 * @generated
 	 */
 	private EClass priceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass storedOffcutEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass cutBarEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass cutPieceEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -608,6 +632,56 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	@Override
 	public EReference getHome_Prices() {
 		return (EReference)homeEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHome_Kerf() {
+		return (EAttribute)homeEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHome_EndTrim() {
+		return (EAttribute)homeEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHome_ShortestOffcut() {
+		return (EAttribute)homeEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getHome_Offcuts() {
+		return (EReference)homeEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getHome_CutBars() {
+		return (EReference)homeEClass.getEStructuralFeatures().get(14);
 	}
 
 	/**
@@ -2066,6 +2140,156 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	 * @generated
 	 */
 	@Override
+	public EClass getStoredOffcut() {
+		return storedOffcutEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStoredOffcut_Profile() {
+		return (EAttribute)storedOffcutEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStoredOffcut_Material() {
+		return (EAttribute)storedOffcutEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStoredOffcut_Length() {
+		return (EAttribute)storedOffcutEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStoredOffcut_Origin() {
+		return (EAttribute)storedOffcutEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCutBar() {
+		return cutBarEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutBar_Profile() {
+		return (EAttribute)cutBarEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutBar_Material() {
+		return (EAttribute)cutBarEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutBar_Length() {
+		return (EAttribute)cutBarEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutBar_Price() {
+		return (EAttribute)cutBarEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCutBar_Pieces() {
+		return (EReference)cutBarEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCutPiece() {
+		return cutPieceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutPiece_Room() {
+		return (EAttribute)cutPieceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutPiece_Label() {
+		return (EAttribute)cutPieceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCutPiece_Length() {
+		return (EAttribute)cutPieceEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getRoomUse() {
 		return roomUseEEnum;
 	}
@@ -2355,6 +2579,11 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		createEReference(homeEClass, HOME__BRIEF);
 		createEReference(homeEClass, HOME__PAINTS);
 		createEReference(homeEClass, HOME__PRICES);
+		createEAttribute(homeEClass, HOME__KERF);
+		createEAttribute(homeEClass, HOME__END_TRIM);
+		createEAttribute(homeEClass, HOME__SHORTEST_OFFCUT);
+		createEReference(homeEClass, HOME__OFFCUTS);
+		createEReference(homeEClass, HOME__CUT_BARS);
 
 		roomEClass = createEClass(ROOM);
 		createEAttribute(roomEClass, ROOM__FORMAT_VERSION);
@@ -2521,6 +2750,24 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		createEAttribute(priceEClass, PRICE__PACK);
 		createEAttribute(priceEClass, PRICE__AMOUNT);
 
+		storedOffcutEClass = createEClass(STORED_OFFCUT);
+		createEAttribute(storedOffcutEClass, STORED_OFFCUT__PROFILE);
+		createEAttribute(storedOffcutEClass, STORED_OFFCUT__MATERIAL);
+		createEAttribute(storedOffcutEClass, STORED_OFFCUT__LENGTH);
+		createEAttribute(storedOffcutEClass, STORED_OFFCUT__ORIGIN);
+
+		cutBarEClass = createEClass(CUT_BAR);
+		createEAttribute(cutBarEClass, CUT_BAR__PROFILE);
+		createEAttribute(cutBarEClass, CUT_BAR__MATERIAL);
+		createEAttribute(cutBarEClass, CUT_BAR__LENGTH);
+		createEAttribute(cutBarEClass, CUT_BAR__PRICE);
+		createEReference(cutBarEClass, CUT_BAR__PIECES);
+
+		cutPieceEClass = createEClass(CUT_PIECE);
+		createEAttribute(cutPieceEClass, CUT_PIECE__ROOM);
+		createEAttribute(cutPieceEClass, CUT_PIECE__LABEL);
+		createEAttribute(cutPieceEClass, CUT_PIECE__LENGTH);
+
 		// Create enums
 		roomUseEEnum = createEEnum(ROOM_USE);
 		fanOutletEEnum = createEEnum(FAN_OUTLET);
@@ -2598,6 +2845,8 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		paintEClass.getESuperTypes().add(this.getElement());
 		briefEClass.getESuperTypes().add(this.getElement());
 		priceEClass.getESuperTypes().add(this.getElement());
+		storedOffcutEClass.getESuperTypes().add(this.getElement());
+		cutBarEClass.getESuperTypes().add(this.getElement());
 
 		// Initialize classes, features, and operations; add parameters
 		initEClass(elementEClass, Element.class, "Element", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -2616,6 +2865,11 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		initEReference(getHome_Brief(), this.getBrief(), null, "brief", null, 0, 1, Home.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getHome_Paints(), this.getPaint(), null, "paints", null, 0, -1, Home.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getHome_Prices(), this.getPrice(), null, "prices", null, 0, -1, Home.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHome_Kerf(), this.getLength(), "kerf", null, 0, 1, Home.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHome_EndTrim(), this.getLength(), "endTrim", null, 0, 1, Home.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHome_ShortestOffcut(), this.getLength(), "shortestOffcut", null, 0, 1, Home.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getHome_Offcuts(), this.getStoredOffcut(), null, "offcuts", null, 0, -1, Home.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getHome_CutBars(), this.getCutBar(), null, "cutBars", null, 0, -1, Home.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(roomEClass, Room.class, "Room", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getRoom_FormatVersion(), ecorePackage.getEInt(), "formatVersion", "1", 0, 1, Room.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2781,6 +3035,24 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		initEAttribute(getPrice_PackLength(), this.getLength(), "packLength", null, 0, 1, Price.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPrice_Pack(), ecorePackage.getEBigDecimal(), "pack", null, 0, 1, Price.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPrice_Amount(), ecorePackage.getEBigDecimal(), "amount", null, 0, 1, Price.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(storedOffcutEClass, StoredOffcut.class, "StoredOffcut", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStoredOffcut_Profile(), ecorePackage.getEString(), "profile", null, 0, 1, StoredOffcut.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStoredOffcut_Material(), this.getMaterial(), "material", null, 0, 1, StoredOffcut.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStoredOffcut_Length(), this.getLength(), "length", null, 0, 1, StoredOffcut.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStoredOffcut_Origin(), ecorePackage.getEString(), "origin", null, 0, 1, StoredOffcut.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(cutBarEClass, CutBar.class, "CutBar", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCutBar_Profile(), ecorePackage.getEString(), "profile", null, 0, 1, CutBar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCutBar_Material(), this.getMaterial(), "material", null, 0, 1, CutBar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCutBar_Length(), this.getLength(), "length", null, 0, 1, CutBar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCutBar_Price(), ecorePackage.getEBigDecimal(), "price", null, 0, 1, CutBar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCutBar_Pieces(), this.getCutPiece(), null, "pieces", null, 0, -1, CutBar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(cutPieceEClass, CutPiece.class, "CutPiece", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCutPiece_Room(), ecorePackage.getEString(), "room", null, 0, 1, CutPiece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCutPiece_Label(), ecorePackage.getEString(), "label", null, 0, 1, CutPiece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCutPiece_Length(), this.getLength(), "length", null, 0, 1, CutPiece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		// Initialize enums and add enum literals
 		initEEnum(roomUseEEnum, RoomUse.class, "RoomUse");
