@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.Event;
 
 import wainscribe.layout.PlainStretch;
 import wainscribe.ui.SpokenName;
-import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.drafting.appearance.Appearance;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.TableListener;
 

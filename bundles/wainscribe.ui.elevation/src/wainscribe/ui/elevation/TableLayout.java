@@ -14,7 +14,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Layout;
 
-import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.drafting.appearance.Appearance;
 import wainscribe.ui.elevation.editparts.WallEditPart;
 import wainscribe.ui.elevation.rulers.Ruler;
 import wainscribe.ui.elevation.table.DrawingTable;

@@ -6,14 +6,14 @@ import org.eclipse.gef.editparts.FreeformGraphicalRootEditPart;
 import org.eclipse.gef.ui.actions.ActionRegistry;
 import org.eclipse.gef.ui.parts.ScrollingGraphicalViewer;
 
+import wainscribe.ui.drafting.appearance.Appearance;
+import wainscribe.ui.drafting.tools.TableEditDomain;
 import wainscribe.ui.elevation.actions.TableContextMenu;
-import wainscribe.ui.elevation.appearance.Appearance;
 import wainscribe.ui.elevation.editparts.TableEditPartFactory;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.TableListener;
 import wainscribe.ui.elevation.table.TableZoom;
 import wainscribe.ui.elevation.tools.ScrollWheel;
-import wainscribe.ui.elevation.tools.TableEditDomain;
 import wainscribe.ui.elevation.tools.TableKeys;
 import wainscribe.ui.elevation.tools.TableSelectionTool;
 import wainscribe.ui.elevation.tools.WallWalk;

@@ -4,9 +4,9 @@ package wainscribe.ui.elevation.actions;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
 
+import wainscribe.ui.drafting.tools.TableEditDomain;
 import wainscribe.ui.elevation.Messages;
 import wainscribe.ui.elevation.TableIcon;
-import wainscribe.ui.elevation.tools.TableEditDomain;
 
 /** Makes the pointer the arrow again. */
 public final class SelectAction extends Action {

@@ -11,6 +11,7 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.ui.actions.ActionFactory;
 
+import wainscribe.ui.drafting.actions.SimpleAction;
 import wainscribe.ui.elevation.Messages;
 import wainscribe.ui.elevation.TableIcon;
 import wainscribe.ui.elevation.directedit.DimensionEdit;

@@ -15,6 +15,10 @@ import org.eclipse.swt.widgets.ToolBar;
 import wainscribe.commands.ElementWords;
 import wainscribe.model.BoxType;
 import wainscribe.model.FixtureType;
+import wainscribe.ui.drafting.actions.DropDownAction;
+import wainscribe.ui.drafting.actions.SimpleAction;
+import wainscribe.ui.drafting.actions.ToolAction;
+import wainscribe.ui.drafting.tools.TableEditDomain;
 import wainscribe.ui.elevation.Messages;
 import wainscribe.ui.elevation.TableIcon;
 import wainscribe.ui.elevation.table.DrawingTable;
@@ -22,7 +26,6 @@ import wainscribe.ui.elevation.table.TableZoom;
 import wainscribe.ui.elevation.tools.AddTool;
 import wainscribe.ui.elevation.tools.MeasureTool;
 import wainscribe.ui.elevation.tools.NewThings;
-import wainscribe.ui.elevation.tools.TableEditDomain;
 import wainscribe.ui.elevation.tools.WallWalk;
 
 /** The tools and the scale, in a row over the drawing table. */
@@ -50,14 +53,14 @@ public final class TableToolBar {
 	public ToolBar createControl(Composite parent) {
 		ToolBarManager bar = new ToolBarManager(SWT.FLAT | SWT.RIGHT | SWT.HORIZONTAL);
 		bar.add(new SelectAction(domain));
-		bar.add(new ToolAction(add(ElementWords.of(BoxType.RECEPTACLE)), TableIcon.OUTLET, domain,
+		bar.add(new ToolAction(add(ElementWords.of(BoxType.RECEPTACLE)), TableIcon.OUTLET.descriptor(), domain,
 				() -> new AddTool(() -> things().box(BoxType.RECEPTACLE))));
-		bar.add(new ToolAction(add(ElementWords.of(BoxType.SWITCH)), TableIcon.SWITCH, domain,
+		bar.add(new ToolAction(add(ElementWords.of(BoxType.SWITCH)), TableIcon.SWITCH.descriptor(), domain,
 				() -> new AddTool(() -> things().box(BoxType.SWITCH))));
-		bar.add(new DropDownAction(Messages.TableToolBar_AddFixture, TableIcon.FIXTURE, menu -> FIXTURES.forEach(
+		bar.add(new DropDownAction(Messages.TableToolBar_AddFixture, TableIcon.FIXTURE.descriptor(), menu -> FIXTURES.forEach(
 				type -> menu.add(new SimpleAction(sentence(ElementWords.of(type)), null,
 						() -> domain.setActiveTool(new AddTool(() -> things().fixture(type))))))));
-		bar.add(new ToolAction(Messages.TableToolBar_Measure, TableIcon.MEASURE, domain, MeasureTool::new));
+		bar.add(new ToolAction(Messages.TableToolBar_Measure, TableIcon.MEASURE.descriptor(), domain, MeasureTool::new));
 		bar.add(new Separator());
 		bar.add(new SimpleAction(Messages.TableToolBar_Smaller, TableIcon.SMALLER.descriptor(), zoom::zoomOut));
 		bar.add(scale());
@@ -66,7 +69,7 @@ public final class TableToolBar {
 				() -> walk.wall().ifPresent(zoom::fitWall)));
 		bar.add(new SimpleAction(Messages.TableContextMenu_FitRoom, TableIcon.FIT_ROOM.descriptor(), zoom::fitRoom));
 		bar.add(new Separator());
-		bar.add(new DropDownAction(Messages.TableContextMenu_Layers, TableIcon.LAYERS,
+		bar.add(new DropDownAction(Messages.TableContextMenu_Layers, TableIcon.LAYERS.descriptor(),
 				menu -> LayerAction.all(table).forEach(menu::add)));
 		ToolBar control = bar.createControl(parent);
 		control.addListener(SWT.Dispose, event -> bar.dispose());

@@ -17,7 +17,7 @@ import wainscribe.model.length.Length;
 import wainscribe.model.length.LengthFormat;
 import wainscribe.model.length.LengthParser;
 import wainscribe.model.length.LengthSyntaxException;
-import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.drafting.appearance.Appearance;
 import wainscribe.ui.elevation.history.ModelCommand;
 import wainscribe.ui.elevation.table.DrawingTable;
 

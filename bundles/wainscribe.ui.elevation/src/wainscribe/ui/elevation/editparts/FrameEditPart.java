@@ -10,7 +10,7 @@ import wainscribe.layout.FrameRole;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
-import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.drafting.appearance.Appearance;
 import wainscribe.ui.elevation.policies.FrameEditPolicy;
 import wainscribe.ui.elevation.policies.FrameLockEditPolicy;
 import wainscribe.ui.elevation.policies.RemoveFrameEditPolicy;

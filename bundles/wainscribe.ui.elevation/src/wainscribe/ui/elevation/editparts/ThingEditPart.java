@@ -16,7 +16,7 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 
 import wainscribe.model.Wall;
 import wainscribe.model.outline.Outline;
-import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.drafting.appearance.Appearance;
 import wainscribe.ui.elevation.directedit.DimensionEdit;
 import wainscribe.ui.elevation.figures.OutlineFigure;
 import wainscribe.ui.elevation.policies.PointedAtEditPolicy;

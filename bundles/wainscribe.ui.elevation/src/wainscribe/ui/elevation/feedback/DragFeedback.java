@@ -15,10 +15,10 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
 import wainscribe.layout.RoomDesign;
+import wainscribe.ui.drafting.appearance.Appearance;
+import wainscribe.ui.drafting.figures.NoteFigure;
 import wainscribe.ui.elevation.Messages;
-import wainscribe.ui.elevation.appearance.Appearance;
 import wainscribe.ui.elevation.figures.GuideFigure;
-import wainscribe.ui.elevation.figures.NoteFigure;
 import wainscribe.ui.elevation.figures.RubberOutline;
 import wainscribe.ui.elevation.snapping.SnapLine;
 import wainscribe.ui.elevation.table.DrawingTable;

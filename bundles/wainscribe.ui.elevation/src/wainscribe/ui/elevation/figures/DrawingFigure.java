@@ -11,8 +11,8 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import wainscribe.drawing.Drawing;
 import wainscribe.drawing.Shape;
 import wainscribe.drawing.StyleTable;
+import wainscribe.ui.drafting.painting.Letters;
 import wainscribe.ui.elevation.painting.DrawingPainter;
-import wainscribe.ui.elevation.painting.Letters;
 import wainscribe.ui.elevation.table.Projection;
 
 /** Shows a neutral drawing. Given another one, it repaints only where the two differ. */

@@ -18,8 +18,8 @@ import org.eclipse.gef.handles.ResizeHandle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 
-import wainscribe.ui.elevation.appearance.Appearance;
-import wainscribe.ui.elevation.appearance.TableColours;
+import wainscribe.ui.drafting.appearance.Appearance;
+import wainscribe.ui.drafting.appearance.TableColours;
 import wainscribe.ui.elevation.tools.EdgeTracker;
 
 /** The outline and the grips of what is selected. */

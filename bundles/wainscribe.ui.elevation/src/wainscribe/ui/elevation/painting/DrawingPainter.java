@@ -19,7 +19,8 @@ import wainscribe.drawing.Segment;
 import wainscribe.drawing.Shape;
 import wainscribe.drawing.Style;
 import wainscribe.drawing.StyleTable;
-import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.drafting.appearance.Appearance;
+import wainscribe.ui.drafting.painting.Letters;
 import wainscribe.ui.elevation.table.Projection;
 
 /**

@@ -9,7 +9,7 @@ import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.editpolicies.SelectionEditPolicy;
 
 import wainscribe.drawing.Bounds;
-import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.drafting.appearance.Appearance;
 import wainscribe.ui.elevation.editparts.WallEditPart;
 
 /** Marks a selected wall by a line under its floor, quiet enough to draw over. */

@@ -17,7 +17,8 @@ import org.eclipse.swt.widgets.Event;
 
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
-import wainscribe.ui.elevation.appearance.Appearance;
+import wainscribe.ui.drafting.appearance.Appearance;
+import wainscribe.ui.drafting.rulers.RulerMarks;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.Projection;
 

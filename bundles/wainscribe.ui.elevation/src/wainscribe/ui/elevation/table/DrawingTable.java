@@ -26,9 +26,9 @@ import wainscribe.layout.RoomDesign;
 import wainscribe.layout.RoomDesigner;
 import wainscribe.model.Wall;
 import wainscribe.model.length.LengthUnit;
+import wainscribe.ui.drafting.appearance.TableColours;
+import wainscribe.ui.drafting.painting.Letters;
 import wainscribe.ui.elevation.Messages;
-import wainscribe.ui.elevation.appearance.TableColours;
-import wainscribe.ui.elevation.painting.Letters;
 import wainscribe.ui.session.RoomSession;
 import wainscribe.ui.session.RoomSessionListener;
 

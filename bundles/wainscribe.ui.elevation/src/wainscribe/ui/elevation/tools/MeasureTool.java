@@ -20,11 +20,11 @@ import org.eclipse.swt.events.KeyEvent;
 
 import wainscribe.model.length.Length;
 import wainscribe.model.length.LengthFormat;
+import wainscribe.ui.drafting.appearance.Appearance;
+import wainscribe.ui.drafting.figures.NoteFigure;
 import wainscribe.ui.elevation.Messages;
-import wainscribe.ui.elevation.appearance.Appearance;
 import wainscribe.ui.elevation.editparts.ThingEditPart;
 import wainscribe.ui.elevation.editparts.WallEditPart;
-import wainscribe.ui.elevation.figures.NoteFigure;
 import wainscribe.ui.elevation.snapping.Snap;
 import wainscribe.ui.elevation.snapping.SnapLine;
 import wainscribe.ui.elevation.snapping.SnapLines;

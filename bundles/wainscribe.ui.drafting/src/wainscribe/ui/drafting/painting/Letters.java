@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.ui.elevation.painting;
+package wainscribe.ui.drafting.painting;
 
 import java.util.HashMap;
 import java.util.Map;

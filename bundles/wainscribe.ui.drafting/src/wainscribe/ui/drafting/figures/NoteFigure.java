@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.ui.elevation.figures;
+package wainscribe.ui.drafting.figures;
 
 import java.util.List;
 
@@ -13,7 +13,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 
-import wainscribe.ui.elevation.painting.Letters;
+import wainscribe.ui.drafting.painting.Letters;
 
 /** A few lines of text beside the pointer. */
 public final class NoteFigure extends Figure {

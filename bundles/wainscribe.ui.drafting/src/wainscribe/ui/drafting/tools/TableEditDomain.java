@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.ui.elevation.tools;
+package wainscribe.ui.drafting.tools;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.ui.elevation.rulers;
+package wainscribe.ui.drafting.rulers;
 
 import wainscribe.model.length.Length;
 import wainscribe.model.length.LengthFormat;
@@ -12,13 +12,13 @@ import wainscribe.model.length.LengthUnit;
  * @param fine     distance between the finest marks, a part of {@code numbered}
  * @param unit     unit of the numbers
  */
-record RulerMarks(Length numbered, Length fine, LengthUnit unit) {
+public record RulerMarks(Length numbered, Length fine, LengthUnit unit) {
 
 	private static final int ROOM_FOR_NUMBER = 58;
 	private static final int ROOM_FOR_MARK = 5;
 
 	/** Chooses the marks for a scale of pixels for a millimetre. */
-	static RulerMarks of(LengthUnit unit, double scale) {
+	public static RulerMarks of(LengthUnit unit, double scale) {
 		Length[] steps = steps(unit);
 		Length numbered = steps[steps.length - 1];
 		for (int i = steps.length - 1; i >= 0; i--) {
@@ -37,7 +37,7 @@ record RulerMarks(Length numbered, Length fine, LengthUnit unit) {
 	}
 
 	/** Returns the number at a mark, without the unit where that goes without saying. */
-	String text(Length at) {
+	public String text(Length at) {
 		String text = LengthFormat.asShown(at, unit);
 		return unit == LengthUnit.MILLIMETRE ? text.replace(" mm", "") : text; //$NON-NLS-1$ //$NON-NLS-2$
 	}
@@ -48,11 +48,12 @@ record RulerMarks(Length numbered, Length fine, LengthUnit unit) {
 
 	private static Length[] steps(LengthUnit unit) {
 		if (unit == LengthUnit.INCH) {
-			return new Length[] { Length.ofInches(1, 16), Length.ofInches(1, 8), Length.ofInches(1, 4), Length.ofInches(1, 2),
+			return new Length[] { Length.ofInches(1, 64), Length.ofInches(1, 32), Length.ofInches(1, 16), Length.ofInches(1, 8), Length.ofInches(1, 4), Length.ofInches(1, 2),
 					Length.ofInches(1), Length.ofInches(3), Length.ofInches(6), Length.ofInches(12), Length.ofInches(24),
 					Length.ofInches(48), Length.ofInches(96), Length.ofInches(192) };
 		}
-		return new Length[] { Length.ofMillimetres(1), Length.ofMillimetres(5), Length.ofMillimetres(10),
+		return new Length[] { new Length(Length.UNITS_PER_MILLIMETRE / 10), new Length(Length.UNITS_PER_MILLIMETRE / 2),
+				Length.ofMillimetres(1), Length.ofMillimetres(5), Length.ofMillimetres(10),
 				Length.ofMillimetres(50), Length.ofMillimetres(100), Length.ofMillimetres(500), Length.ofMillimetres(1000),
 				Length.ofMillimetres(2000), Length.ofMillimetres(5000) };
 	}

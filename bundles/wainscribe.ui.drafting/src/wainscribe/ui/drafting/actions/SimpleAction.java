@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.ui.elevation.actions;
+package wainscribe.ui.drafting.actions;
 
 import java.util.Objects;
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.ui.elevation.appearance;
+package wainscribe.ui.drafting.appearance;
 
 import wainscribe.drawing.Palette;
 import wainscribe.drawing.Tone;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.ui.elevation.actions;
+package wainscribe.ui.drafting.actions;
 
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -8,14 +8,13 @@ import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IMenuCreator;
 import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.ToolItem;
-
-import wainscribe.ui.elevation.TableIcon;
 
 /** A button with a menu that is made anew each time it opens. */
 public final class DropDownAction extends Action implements IMenuCreator {
@@ -30,10 +29,10 @@ public final class DropDownAction extends Action implements IMenuCreator {
 	 * @param icon   its drawing, null for none
 	 * @param filler puts entries into the menu
 	 */
-	public DropDownAction(String text, TableIcon icon, Consumer<MenuManager> filler) {
+	public DropDownAction(String text, ImageDescriptor icon, Consumer<MenuManager> filler) {
 		super(text, IAction.AS_DROP_DOWN_MENU);
 		this.filler = Objects.requireNonNull(filler);
-		setImageDescriptor(icon == null ? null : icon.descriptor());
+		setImageDescriptor(icon);
 		setToolTipText(text);
 		setMenuCreator(this);
 	}

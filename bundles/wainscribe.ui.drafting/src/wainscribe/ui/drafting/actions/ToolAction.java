@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.ui.elevation.actions;
+package wainscribe.ui.drafting.actions;
 
 import java.util.function.Supplier;
 
 import org.eclipse.gef.Tool;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.resource.ImageDescriptor;
 
-import wainscribe.ui.elevation.TableIcon;
-import wainscribe.ui.elevation.tools.TableEditDomain;
+import wainscribe.ui.drafting.tools.TableEditDomain;
 
 /** Makes the pointer another tool. */
 public final class ToolAction extends Action {
@@ -25,11 +25,11 @@ public final class ToolAction extends Action {
 	 * @param domain knows which tool the pointer is
 	 * @param maker  makes the tool when it is taken
 	 */
-	public ToolAction(String text, TableIcon icon, TableEditDomain domain, Supplier<Tool> maker) {
+	public ToolAction(String text, ImageDescriptor icon, TableEditDomain domain, Supplier<Tool> maker) {
 		super(text, IAction.AS_RADIO_BUTTON);
 		this.domain = domain;
 		this.maker = maker;
-		setImageDescriptor(icon.descriptor());
+		setImageDescriptor(icon);
 		setToolTipText(text);
 		domain.addToolListener(this::follow);
 		follow();
