@@ -38,6 +38,11 @@ import wainscribe.model.length.Length;
  *   <li>{@link wainscribe.model.Brief#getBoard <em>Board</em>}</li>
  *   <li>{@link wainscribe.model.Brief#getBoardWalls <em>Board Walls</em>}</li>
  *   <li>{@link wainscribe.model.Brief#getProfiles <em>Profiles</em>}</li>
+ *   <li>{@link wainscribe.model.Brief#getInside <em>Inside</em>}</li>
+ *   <li>{@link wainscribe.model.Brief#getBaseAtCasing <em>Base At Casing</em>}</li>
+ *   <li>{@link wainscribe.model.Brief#getSaw <em>Saw</em>}</li>
+ *   <li>{@link wainscribe.model.Brief#getGlassLap <em>Glass Lap</em>}</li>
+ *   <li>{@link wainscribe.model.Brief#getGlassClearance <em>Glass Clearance</em>}</li>
  * </ul>
  *
  * @see wainscribe.model.WainscribePackage#getBrief()
@@ -467,5 +472,139 @@ public interface Brief extends Element {
 	 * @generated
 	 */
 	EList<ProfileReference> getProfiles();
+
+	/**
+	 * Returns the value of the '<em><b>Inside</b></em>' attribute.
+	 * The literals are from the enumeration {@link wainscribe.model.InsideJoint}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How new runs meet in inside corners.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Inside</em>' attribute.
+	 * @see wainscribe.model.InsideJoint
+	 * @see #setInside(InsideJoint)
+	 * @see wainscribe.model.WainscribePackage#getBrief_Inside()
+	 * @model
+	 * @generated
+	 */
+	InsideJoint getInside();
+
+	/**
+	 * Sets the value of the '{@link wainscribe.model.Brief#getInside <em>Inside</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Inside</em>' attribute.
+	 * @see wainscribe.model.InsideJoint
+	 * @see #getInside()
+	 * @generated
+	 */
+	void setInside(InsideJoint value);
+
+	/**
+	 * Returns the value of the '<em><b>Base At Casing</b></em>' attribute.
+	 * The literals are from the enumeration {@link wainscribe.model.CasingJoint}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How base thicker than a casing meets it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Base At Casing</em>' attribute.
+	 * @see wainscribe.model.CasingJoint
+	 * @see #setBaseAtCasing(CasingJoint)
+	 * @see wainscribe.model.WainscribePackage#getBrief_BaseAtCasing()
+	 * @model
+	 * @generated
+	 */
+	CasingJoint getBaseAtCasing();
+
+	/**
+	 * Sets the value of the '{@link wainscribe.model.Brief#getBaseAtCasing <em>Base At Casing</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Base At Casing</em>' attribute.
+	 * @see wainscribe.model.CasingJoint
+	 * @see #getBaseAtCasing()
+	 * @generated
+	 */
+	void setBaseAtCasing(CasingJoint value);
+
+	/**
+	 * Returns the value of the '<em><b>Saw</b></em>' attribute.
+	 * The literals are from the enumeration {@link wainscribe.model.SawScale}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Scale of the saw that the settings are rounded to.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Saw</em>' attribute.
+	 * @see wainscribe.model.SawScale
+	 * @see #setSaw(SawScale)
+	 * @see wainscribe.model.WainscribePackage#getBrief_Saw()
+	 * @model
+	 * @generated
+	 */
+	SawScale getSaw();
+
+	/**
+	 * Sets the value of the '{@link wainscribe.model.Brief#getSaw <em>Saw</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Saw</em>' attribute.
+	 * @see wainscribe.model.SawScale
+	 * @see #getSaw()
+	 * @generated
+	 */
+	void setSaw(SawScale value);
+
+	/**
+	 * Returns the value of the '<em><b>Glass Lap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How far the frame of a mirror laps over the glass on each side.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Glass Lap</em>' attribute.
+	 * @see #setGlassLap(Length)
+	 * @see wainscribe.model.WainscribePackage#getBrief_GlassLap()
+	 * @model dataType="wainscribe.model.Length"
+	 * @generated
+	 */
+	Length getGlassLap();
+
+	/**
+	 * Sets the value of the '{@link wainscribe.model.Brief#getGlassLap <em>Glass Lap</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Glass Lap</em>' attribute.
+	 * @see #getGlassLap()
+	 * @generated
+	 */
+	void setGlassLap(Length value);
+
+	/**
+	 * Returns the value of the '<em><b>Glass Clearance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Play between the edge of a mirror and the rebate of its frame.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Glass Clearance</em>' attribute.
+	 * @see #setGlassClearance(Length)
+	 * @see wainscribe.model.WainscribePackage#getBrief_GlassClearance()
+	 * @model dataType="wainscribe.model.Length"
+	 * @generated
+	 */
+	Length getGlassClearance();
+
+	/**
+	 * Sets the value of the '{@link wainscribe.model.Brief#getGlassClearance <em>Glass Clearance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Glass Clearance</em>' attribute.
+	 * @see #getGlassClearance()
+	 * @generated
+	 */
+	void setGlassClearance(Length value);
 
 } // Brief

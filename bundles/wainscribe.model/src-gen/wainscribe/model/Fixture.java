@@ -35,6 +35,7 @@ import wainscribe.model.measure.Measure;
  *   <li>{@link wainscribe.model.Fixture#getOpeningWidth <em>Opening Width</em>}</li>
  *   <li>{@link wainscribe.model.Fixture#getOpeningHeight <em>Opening Height</em>}</li>
  *   <li>{@link wainscribe.model.Fixture#getPlanned <em>Planned</em>}</li>
+ *   <li>{@link wainscribe.model.Fixture#getFramed <em>Framed</em>}</li>
  * </ul>
  *
  * @see wainscribe.model.WainscribePackage#getFixture()
@@ -428,5 +429,30 @@ public interface Fixture extends Placed {
 	 * @generated
 	 */
 	void setPlanned(Boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Framed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * True: a mirror that gets a frame of moulding round its glass.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Framed</em>' attribute.
+	 * @see #setFramed(Boolean)
+	 * @see wainscribe.model.WainscribePackage#getFixture_Framed()
+	 * @model
+	 * @generated
+	 */
+	Boolean getFramed();
+
+	/**
+	 * Sets the value of the '{@link wainscribe.model.Fixture#getFramed <em>Framed</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Framed</em>' attribute.
+	 * @see #getFramed()
+	 * @generated
+	 */
+	void setFramed(Boolean value);
 
 } // Fixture

@@ -1413,13 +1413,22 @@ public interface WainscribePackage extends EPackage {
 	int FIXTURE__PLANNED = PLACED_FEATURE_COUNT + 14;
 
 	/**
+	 * The feature id for the '<em><b>Framed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int FIXTURE__FRAMED = PLACED_FEATURE_COUNT + 15;
+
+	/**
 	 * The number of structural features of the '<em>Fixture</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int FIXTURE_FEATURE_COUNT = PLACED_FEATURE_COUNT + 15;
+	int FIXTURE_FEATURE_COUNT = PLACED_FEATURE_COUNT + 16;
 
 	/**
 	 * The number of operations of the '<em>Fixture</em>' class.
@@ -2649,13 +2658,58 @@ public interface WainscribePackage extends EPackage {
 	int BRIEF__PROFILES = ELEMENT_FEATURE_COUNT + 17;
 
 	/**
+	 * The feature id for the '<em><b>Inside</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BRIEF__INSIDE = ELEMENT_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Base At Casing</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BRIEF__BASE_AT_CASING = ELEMENT_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Saw</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BRIEF__SAW = ELEMENT_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Glass Lap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BRIEF__GLASS_LAP = ELEMENT_FEATURE_COUNT + 21;
+
+	/**
+	 * The feature id for the '<em><b>Glass Clearance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BRIEF__GLASS_CLEARANCE = ELEMENT_FEATURE_COUNT + 22;
+
+	/**
 	 * The number of structural features of the '<em>Brief</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int BRIEF_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 18;
+	int BRIEF_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 23;
 
 	/**
 	 * The number of operations of the '<em>Brief</em>' class.
@@ -3213,6 +3267,36 @@ public interface WainscribePackage extends EPackage {
 	int MATERIAL = 44;
 
 	/**
+	 * The meta object id for the '{@link wainscribe.model.InsideJoint <em>Inside Joint</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see wainscribe.model.InsideJoint
+	 * @see wainscribe.model.impl.WainscribePackageImpl#getInsideJoint()
+	 * @generated
+	 */
+	int INSIDE_JOINT = 45;
+
+	/**
+	 * The meta object id for the '{@link wainscribe.model.CasingJoint <em>Casing Joint</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see wainscribe.model.CasingJoint
+	 * @see wainscribe.model.impl.WainscribePackageImpl#getCasingJoint()
+	 * @generated
+	 */
+	int CASING_JOINT = 46;
+
+	/**
+	 * The meta object id for the '{@link wainscribe.model.SawScale <em>Saw Scale</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see wainscribe.model.SawScale
+	 * @see wainscribe.model.impl.WainscribePackageImpl#getSawScale()
+	 * @generated
+	 */
+	int SAW_SCALE = 47;
+
+	/**
 	 * The meta object id for the '{@link wainscribe.model.ProfileUse <em>Profile Use</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3220,7 +3304,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getProfileUse()
 	 * @generated
 	 */
-	int PROFILE_USE = 45;
+	int PROFILE_USE = 48;
 
 	/**
 	 * The meta object id for the '{@link wainscribe.model.PriceUnit <em>Price Unit</em>}' enum.
@@ -3230,7 +3314,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getPriceUnit()
 	 * @generated
 	 */
-	int PRICE_UNIT = 46;
+	int PRICE_UNIT = 49;
 
 	/**
 	 * The meta object id for the '<em>Length</em>' data type.
@@ -3240,7 +3324,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getLength()
 	 * @generated
 	 */
-	int LENGTH = 47;
+	int LENGTH = 50;
 
 	/**
 	 * The meta object id for the '<em>Length Unit</em>' data type.
@@ -3250,7 +3334,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getLengthUnit()
 	 * @generated
 	 */
-	int LENGTH_UNIT = 48;
+	int LENGTH_UNIT = 51;
 
 	/**
 	 * The meta object id for the '<em>Measure</em>' data type.
@@ -3260,7 +3344,7 @@ public interface WainscribePackage extends EPackage {
 	 * @see wainscribe.model.impl.WainscribePackageImpl#getMeasure()
 	 * @generated
 	 */
-	int MEASURE = 49;
+	int MEASURE = 52;
 
 
 	/**
@@ -4344,6 +4428,17 @@ public interface WainscribePackage extends EPackage {
 	EAttribute getFixture_Planned();
 
 	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.Fixture#getFramed <em>Framed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Framed</em>'.
+	 * @see wainscribe.model.Fixture#getFramed()
+	 * @see #getFixture()
+	 * @generated
+	 */
+	EAttribute getFixture_Framed();
+
+	/**
 	 * Returns the meta object for class '{@link wainscribe.model.Box <em>Box</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4992,6 +5087,61 @@ public interface WainscribePackage extends EPackage {
 	EReference getBrief_Profiles();
 
 	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.Brief#getInside <em>Inside</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Inside</em>'.
+	 * @see wainscribe.model.Brief#getInside()
+	 * @see #getBrief()
+	 * @generated
+	 */
+	EAttribute getBrief_Inside();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.Brief#getBaseAtCasing <em>Base At Casing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Base At Casing</em>'.
+	 * @see wainscribe.model.Brief#getBaseAtCasing()
+	 * @see #getBrief()
+	 * @generated
+	 */
+	EAttribute getBrief_BaseAtCasing();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.Brief#getSaw <em>Saw</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Saw</em>'.
+	 * @see wainscribe.model.Brief#getSaw()
+	 * @see #getBrief()
+	 * @generated
+	 */
+	EAttribute getBrief_Saw();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.Brief#getGlassLap <em>Glass Lap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Glass Lap</em>'.
+	 * @see wainscribe.model.Brief#getGlassLap()
+	 * @see #getBrief()
+	 * @generated
+	 */
+	EAttribute getBrief_GlassLap();
+
+	/**
+	 * Returns the meta object for the attribute '{@link wainscribe.model.Brief#getGlassClearance <em>Glass Clearance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Glass Clearance</em>'.
+	 * @see wainscribe.model.Brief#getGlassClearance()
+	 * @see #getBrief()
+	 * @generated
+	 */
+	EAttribute getBrief_GlassClearance();
+
+	/**
 	 * Returns the meta object for class '{@link wainscribe.model.Price <em>Price</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5417,6 +5567,36 @@ public interface WainscribePackage extends EPackage {
 	 * @generated
 	 */
 	EEnum getMaterial();
+
+	/**
+	 * Returns the meta object for enum '{@link wainscribe.model.InsideJoint <em>Inside Joint</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Inside Joint</em>'.
+	 * @see wainscribe.model.InsideJoint
+	 * @generated
+	 */
+	EEnum getInsideJoint();
+
+	/**
+	 * Returns the meta object for enum '{@link wainscribe.model.CasingJoint <em>Casing Joint</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Casing Joint</em>'.
+	 * @see wainscribe.model.CasingJoint
+	 * @generated
+	 */
+	EEnum getCasingJoint();
+
+	/**
+	 * Returns the meta object for enum '{@link wainscribe.model.SawScale <em>Saw Scale</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Saw Scale</em>'.
+	 * @see wainscribe.model.SawScale
+	 * @generated
+	 */
+	EEnum getSawScale();
 
 	/**
 	 * Returns the meta object for enum '{@link wainscribe.model.ProfileUse <em>Profile Use</em>}'.
@@ -6314,6 +6494,14 @@ public interface WainscribePackage extends EPackage {
 		EAttribute FIXTURE__PLANNED = eINSTANCE.getFixture_Planned();
 
 		/**
+		 * The meta object literal for the '<em><b>Framed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute FIXTURE__FRAMED = eINSTANCE.getFixture_Framed();
+
+		/**
 		 * The meta object literal for the '{@link wainscribe.model.impl.BoxImpl <em>Box</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -6818,6 +7006,46 @@ public interface WainscribePackage extends EPackage {
 		EReference BRIEF__PROFILES = eINSTANCE.getBrief_Profiles();
 
 		/**
+		 * The meta object literal for the '<em><b>Inside</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BRIEF__INSIDE = eINSTANCE.getBrief_Inside();
+
+		/**
+		 * The meta object literal for the '<em><b>Base At Casing</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BRIEF__BASE_AT_CASING = eINSTANCE.getBrief_BaseAtCasing();
+
+		/**
+		 * The meta object literal for the '<em><b>Saw</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BRIEF__SAW = eINSTANCE.getBrief_Saw();
+
+		/**
+		 * The meta object literal for the '<em><b>Glass Lap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BRIEF__GLASS_LAP = eINSTANCE.getBrief_GlassLap();
+
+		/**
+		 * The meta object literal for the '<em><b>Glass Clearance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BRIEF__GLASS_CLEARANCE = eINSTANCE.getBrief_GlassClearance();
+
+		/**
 		 * The meta object literal for the '{@link wainscribe.model.impl.PriceImpl <em>Price</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7192,6 +7420,36 @@ public interface WainscribePackage extends EPackage {
 		 * @generated
 		 */
 		EEnum MATERIAL = eINSTANCE.getMaterial();
+
+		/**
+		 * The meta object literal for the '{@link wainscribe.model.InsideJoint <em>Inside Joint</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see wainscribe.model.InsideJoint
+		 * @see wainscribe.model.impl.WainscribePackageImpl#getInsideJoint()
+		 * @generated
+		 */
+		EEnum INSIDE_JOINT = eINSTANCE.getInsideJoint();
+
+		/**
+		 * The meta object literal for the '{@link wainscribe.model.CasingJoint <em>Casing Joint</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see wainscribe.model.CasingJoint
+		 * @see wainscribe.model.impl.WainscribePackageImpl#getCasingJoint()
+		 * @generated
+		 */
+		EEnum CASING_JOINT = eINSTANCE.getCasingJoint();
+
+		/**
+		 * The meta object literal for the '{@link wainscribe.model.SawScale <em>Saw Scale</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see wainscribe.model.SawScale
+		 * @see wainscribe.model.impl.WainscribePackageImpl#getSawScale()
+		 * @generated
+		 */
+		EEnum SAW_SCALE = eINSTANCE.getSawScale();
 
 		/**
 		 * The meta object literal for the '{@link wainscribe.model.ProfileUse <em>Profile Use</em>}' enum.

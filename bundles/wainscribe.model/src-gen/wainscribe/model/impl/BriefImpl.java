@@ -20,8 +20,11 @@ import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
 import wainscribe.model.Brief;
+import wainscribe.model.CasingJoint;
+import wainscribe.model.InsideJoint;
 import wainscribe.model.Material;
 import wainscribe.model.ProfileReference;
+import wainscribe.model.SawScale;
 import wainscribe.model.WainscribePackage;
 
 import wainscribe.model.length.Length;
@@ -52,6 +55,11 @@ import wainscribe.model.length.Length;
  *   <li>{@link wainscribe.model.impl.BriefImpl#getBoard <em>Board</em>}</li>
  *   <li>{@link wainscribe.model.impl.BriefImpl#getBoardWalls <em>Board Walls</em>}</li>
  *   <li>{@link wainscribe.model.impl.BriefImpl#getProfiles <em>Profiles</em>}</li>
+ *   <li>{@link wainscribe.model.impl.BriefImpl#getInside <em>Inside</em>}</li>
+ *   <li>{@link wainscribe.model.impl.BriefImpl#getBaseAtCasing <em>Base At Casing</em>}</li>
+ *   <li>{@link wainscribe.model.impl.BriefImpl#getSaw <em>Saw</em>}</li>
+ *   <li>{@link wainscribe.model.impl.BriefImpl#getGlassLap <em>Glass Lap</em>}</li>
+ *   <li>{@link wainscribe.model.impl.BriefImpl#getGlassClearance <em>Glass Clearance</em>}</li>
  * </ul>
  *
  * @generated
@@ -386,6 +394,106 @@ public class BriefImpl extends ElementImpl implements Brief {
 	 * @ordered
 	 */
 	protected EList<ProfileReference> profiles;
+
+	/**
+	 * The default value of the '{@link #getInside() <em>Inside</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInside()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final InsideJoint INSIDE_EDEFAULT = InsideJoint.UNRECORDED;
+
+	/**
+	 * The cached value of the '{@link #getInside() <em>Inside</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInside()
+	 * @generated
+	 * @ordered
+	 */
+	protected InsideJoint inside = INSIDE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBaseAtCasing() <em>Base At Casing</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBaseAtCasing()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final CasingJoint BASE_AT_CASING_EDEFAULT = CasingJoint.UNRECORDED;
+
+	/**
+	 * The cached value of the '{@link #getBaseAtCasing() <em>Base At Casing</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBaseAtCasing()
+	 * @generated
+	 * @ordered
+	 */
+	protected CasingJoint baseAtCasing = BASE_AT_CASING_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSaw() <em>Saw</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSaw()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final SawScale SAW_EDEFAULT = SawScale.UNRECORDED;
+
+	/**
+	 * The cached value of the '{@link #getSaw() <em>Saw</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSaw()
+	 * @generated
+	 * @ordered
+	 */
+	protected SawScale saw = SAW_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getGlassLap() <em>Glass Lap</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGlassLap()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length GLASS_LAP_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getGlassLap() <em>Glass Lap</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGlassLap()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length glassLap = GLASS_LAP_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getGlassClearance() <em>Glass Clearance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGlassClearance()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length GLASS_CLEARANCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getGlassClearance() <em>Glass Clearance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGlassClearance()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length glassClearance = GLASS_CLEARANCE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -796,6 +904,121 @@ public class BriefImpl extends ElementImpl implements Brief {
 	 * @generated
 	 */
 	@Override
+	public InsideJoint getInside() {
+		return inside;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setInside(InsideJoint newInside) {
+		InsideJoint oldInside = inside;
+		inside = newInside == null ? INSIDE_EDEFAULT : newInside;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, WainscribePackage.BRIEF__INSIDE, oldInside, inside));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public CasingJoint getBaseAtCasing() {
+		return baseAtCasing;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBaseAtCasing(CasingJoint newBaseAtCasing) {
+		CasingJoint oldBaseAtCasing = baseAtCasing;
+		baseAtCasing = newBaseAtCasing == null ? BASE_AT_CASING_EDEFAULT : newBaseAtCasing;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, WainscribePackage.BRIEF__BASE_AT_CASING, oldBaseAtCasing, baseAtCasing));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SawScale getSaw() {
+		return saw;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSaw(SawScale newSaw) {
+		SawScale oldSaw = saw;
+		saw = newSaw == null ? SAW_EDEFAULT : newSaw;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, WainscribePackage.BRIEF__SAW, oldSaw, saw));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Length getGlassLap() {
+		return glassLap;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setGlassLap(Length newGlassLap) {
+		Length oldGlassLap = glassLap;
+		glassLap = newGlassLap;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, WainscribePackage.BRIEF__GLASS_LAP, oldGlassLap, glassLap));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Length getGlassClearance() {
+		return glassClearance;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setGlassClearance(Length newGlassClearance) {
+		Length oldGlassClearance = glassClearance;
+		glassClearance = newGlassClearance;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, WainscribePackage.BRIEF__GLASS_CLEARANCE, oldGlassClearance, glassClearance));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case WainscribePackage.BRIEF__PROFILES:
@@ -848,6 +1071,16 @@ public class BriefImpl extends ElementImpl implements Brief {
 				return getBoardWalls();
 			case WainscribePackage.BRIEF__PROFILES:
 				return getProfiles();
+			case WainscribePackage.BRIEF__INSIDE:
+				return getInside();
+			case WainscribePackage.BRIEF__BASE_AT_CASING:
+				return getBaseAtCasing();
+			case WainscribePackage.BRIEF__SAW:
+				return getSaw();
+			case WainscribePackage.BRIEF__GLASS_LAP:
+				return getGlassLap();
+			case WainscribePackage.BRIEF__GLASS_CLEARANCE:
+				return getGlassClearance();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -918,6 +1151,21 @@ public class BriefImpl extends ElementImpl implements Brief {
 				getProfiles().clear();
 				getProfiles().addAll((Collection<? extends ProfileReference>)newValue);
 				return;
+			case WainscribePackage.BRIEF__INSIDE:
+				setInside((InsideJoint)newValue);
+				return;
+			case WainscribePackage.BRIEF__BASE_AT_CASING:
+				setBaseAtCasing((CasingJoint)newValue);
+				return;
+			case WainscribePackage.BRIEF__SAW:
+				setSaw((SawScale)newValue);
+				return;
+			case WainscribePackage.BRIEF__GLASS_LAP:
+				setGlassLap((Length)newValue);
+				return;
+			case WainscribePackage.BRIEF__GLASS_CLEARANCE:
+				setGlassClearance((Length)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -984,6 +1232,21 @@ public class BriefImpl extends ElementImpl implements Brief {
 			case WainscribePackage.BRIEF__PROFILES:
 				getProfiles().clear();
 				return;
+			case WainscribePackage.BRIEF__INSIDE:
+				setInside(INSIDE_EDEFAULT);
+				return;
+			case WainscribePackage.BRIEF__BASE_AT_CASING:
+				setBaseAtCasing(BASE_AT_CASING_EDEFAULT);
+				return;
+			case WainscribePackage.BRIEF__SAW:
+				setSaw(SAW_EDEFAULT);
+				return;
+			case WainscribePackage.BRIEF__GLASS_LAP:
+				setGlassLap(GLASS_LAP_EDEFAULT);
+				return;
+			case WainscribePackage.BRIEF__GLASS_CLEARANCE:
+				setGlassClearance(GLASS_CLEARANCE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1032,6 +1295,16 @@ public class BriefImpl extends ElementImpl implements Brief {
 				return boardWalls != null && !boardWalls.isEmpty();
 			case WainscribePackage.BRIEF__PROFILES:
 				return profiles != null && !profiles.isEmpty();
+			case WainscribePackage.BRIEF__INSIDE:
+				return inside != INSIDE_EDEFAULT;
+			case WainscribePackage.BRIEF__BASE_AT_CASING:
+				return baseAtCasing != BASE_AT_CASING_EDEFAULT;
+			case WainscribePackage.BRIEF__SAW:
+				return saw != SAW_EDEFAULT;
+			case WainscribePackage.BRIEF__GLASS_LAP:
+				return GLASS_LAP_EDEFAULT == null ? glassLap != null : !GLASS_LAP_EDEFAULT.equals(glassLap);
+			case WainscribePackage.BRIEF__GLASS_CLEARANCE:
+				return GLASS_CLEARANCE_EDEFAULT == null ? glassClearance != null : !GLASS_CLEARANCE_EDEFAULT.equals(glassClearance);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1080,6 +1353,16 @@ public class BriefImpl extends ElementImpl implements Brief {
 		result.append(board);
 		result.append(", boardWalls: ");
 		result.append(boardWalls);
+		result.append(", inside: ");
+		result.append(inside);
+		result.append(", baseAtCasing: ");
+		result.append(baseAtCasing);
+		result.append(", saw: ");
+		result.append(saw);
+		result.append(", glassLap: ");
+		result.append(glassLap);
+		result.append(", glassClearance: ");
+		result.append(glassClearance);
 		result.append(')');
 		return result.toString();
 	}

@@ -43,6 +43,7 @@ import wainscribe.model.measure.Measure;
  *   <li>{@link wainscribe.model.impl.FixtureImpl#getOpeningWidth <em>Opening Width</em>}</li>
  *   <li>{@link wainscribe.model.impl.FixtureImpl#getOpeningHeight <em>Opening Height</em>}</li>
  *   <li>{@link wainscribe.model.impl.FixtureImpl#getPlanned <em>Planned</em>}</li>
+ *   <li>{@link wainscribe.model.impl.FixtureImpl#getFramed <em>Framed</em>}</li>
  * </ul>
  *
  * @generated
@@ -347,6 +348,26 @@ public class FixtureImpl extends PlacedImpl implements Fixture {
 	 * @ordered
 	 */
 	protected Boolean planned = PLANNED_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFramed() <em>Framed</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFramed()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Boolean FRAMED_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFramed() <em>Framed</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFramed()
+	 * @generated
+	 * @ordered
+	 */
+	protected Boolean framed = FRAMED_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -718,6 +739,29 @@ public class FixtureImpl extends PlacedImpl implements Fixture {
 	 * @generated
 	 */
 	@Override
+	public Boolean getFramed() {
+		return framed;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFramed(Boolean newFramed) {
+		Boolean oldFramed = framed;
+		framed = newFramed;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, WainscribePackage.FIXTURE__FRAMED, oldFramed, framed));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case WainscribePackage.FIXTURE__TYPE:
@@ -750,6 +794,8 @@ public class FixtureImpl extends PlacedImpl implements Fixture {
 				return getOpeningHeight();
 			case WainscribePackage.FIXTURE__PLANNED:
 				return getPlanned();
+			case WainscribePackage.FIXTURE__FRAMED:
+				return getFramed();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -806,6 +852,9 @@ public class FixtureImpl extends PlacedImpl implements Fixture {
 				return;
 			case WainscribePackage.FIXTURE__PLANNED:
 				setPlanned((Boolean)newValue);
+				return;
+			case WainscribePackage.FIXTURE__FRAMED:
+				setFramed((Boolean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -864,6 +913,9 @@ public class FixtureImpl extends PlacedImpl implements Fixture {
 			case WainscribePackage.FIXTURE__PLANNED:
 				setPlanned(PLANNED_EDEFAULT);
 				return;
+			case WainscribePackage.FIXTURE__FRAMED:
+				setFramed(FRAMED_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -906,6 +958,8 @@ public class FixtureImpl extends PlacedImpl implements Fixture {
 				return OPENING_HEIGHT_EDEFAULT == null ? openingHeight != null : !OPENING_HEIGHT_EDEFAULT.equals(openingHeight);
 			case WainscribePackage.FIXTURE__PLANNED:
 				return PLANNED_EDEFAULT == null ? planned != null : !PLANNED_EDEFAULT.equals(planned);
+			case WainscribePackage.FIXTURE__FRAMED:
+				return FRAMED_EDEFAULT == null ? framed != null : !FRAMED_EDEFAULT.equals(framed);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -950,6 +1004,8 @@ public class FixtureImpl extends PlacedImpl implements Fixture {
 		result.append(openingHeight);
 		result.append(", planned: ");
 		result.append(planned);
+		result.append(", framed: ");
+		result.append(framed);
 		result.append(')');
 		return result.toString();
 	}

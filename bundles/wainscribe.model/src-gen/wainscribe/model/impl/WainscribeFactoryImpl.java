@@ -138,6 +138,12 @@ public class WainscribeFactoryImpl extends EFactoryImpl implements WainscribeFac
 				return createPrimerFromString(eDataType, initialValue);
 			case WainscribePackage.MATERIAL:
 				return createMaterialFromString(eDataType, initialValue);
+			case WainscribePackage.INSIDE_JOINT:
+				return createInsideJointFromString(eDataType, initialValue);
+			case WainscribePackage.CASING_JOINT:
+				return createCasingJointFromString(eDataType, initialValue);
+			case WainscribePackage.SAW_SCALE:
+				return createSawScaleFromString(eDataType, initialValue);
 			case WainscribePackage.PROFILE_USE:
 				return createProfileUseFromString(eDataType, initialValue);
 			case WainscribePackage.PRICE_UNIT:
@@ -201,6 +207,12 @@ public class WainscribeFactoryImpl extends EFactoryImpl implements WainscribeFac
 				return convertPrimerToString(eDataType, instanceValue);
 			case WainscribePackage.MATERIAL:
 				return convertMaterialToString(eDataType, instanceValue);
+			case WainscribePackage.INSIDE_JOINT:
+				return convertInsideJointToString(eDataType, instanceValue);
+			case WainscribePackage.CASING_JOINT:
+				return convertCasingJointToString(eDataType, instanceValue);
+			case WainscribePackage.SAW_SCALE:
+				return convertSawScaleToString(eDataType, instanceValue);
 			case WainscribePackage.PROFILE_USE:
 				return convertProfileUseToString(eDataType, instanceValue);
 			case WainscribePackage.PRICE_UNIT:
@@ -855,6 +867,66 @@ public class WainscribeFactoryImpl extends EFactoryImpl implements WainscribeFac
 	 * @generated
 	 */
 	public String convertMaterialToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public InsideJoint createInsideJointFromString(EDataType eDataType, String initialValue) {
+		InsideJoint result = InsideJoint.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertInsideJointToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public CasingJoint createCasingJointFromString(EDataType eDataType, String initialValue) {
+		CasingJoint result = CasingJoint.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertCasingJointToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public SawScale createSawScaleFromString(EDataType eDataType, String initialValue) {
+		SawScale result = SawScale.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSawScaleToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

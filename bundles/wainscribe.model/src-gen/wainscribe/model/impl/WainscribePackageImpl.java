@@ -17,6 +17,7 @@ import wainscribe.model.Binder;
 import wainscribe.model.Box;
 import wainscribe.model.BoxType;
 import wainscribe.model.Brief;
+import wainscribe.model.CasingJoint;
 import wainscribe.model.Corner;
 import wainscribe.model.CutBar;
 import wainscribe.model.CutPiece;
@@ -34,6 +35,7 @@ import wainscribe.model.GlossLevel;
 import wainscribe.model.Guide;
 import wainscribe.model.HeatSource;
 import wainscribe.model.Home;
+import wainscribe.model.InsideJoint;
 import wainscribe.model.Material;
 import wainscribe.model.Opening;
 import wainscribe.model.OpeningKind;
@@ -48,6 +50,7 @@ import wainscribe.model.ProfileUse;
 import wainscribe.model.ReferenceLine;
 import wainscribe.model.Room;
 import wainscribe.model.RoomUse;
+import wainscribe.model.SawScale;
 import wainscribe.model.Service;
 import wainscribe.model.ServiceKind;
 import wainscribe.model.Soundness;
@@ -388,6 +391,27 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	 * @generated
 	 */
 	private EEnum materialEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum insideJointEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum casingJointEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum sawScaleEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1480,6 +1504,16 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getFixture_Framed() {
+		return (EAttribute)fixtureEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getBox() {
 		return boxEClass;
 	}
@@ -2080,6 +2114,56 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getBrief_Inside() {
+		return (EAttribute)briefEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBrief_BaseAtCasing() {
+		return (EAttribute)briefEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBrief_Saw() {
+		return (EAttribute)briefEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBrief_GlassLap() {
+		return (EAttribute)briefEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBrief_GlassClearance() {
+		return (EAttribute)briefEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getPrice() {
 		return priceEClass;
 	}
@@ -2490,6 +2574,36 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 	 * @generated
 	 */
 	@Override
+	public EEnum getInsideJoint() {
+		return insideJointEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getCasingJoint() {
+		return casingJointEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getSawScale() {
+		return sawScaleEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getProfileUse() {
 		return profileUseEEnum;
 	}
@@ -2670,6 +2784,7 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		createEAttribute(fixtureEClass, FIXTURE__OPENING_WIDTH);
 		createEAttribute(fixtureEClass, FIXTURE__OPENING_HEIGHT);
 		createEAttribute(fixtureEClass, FIXTURE__PLANNED);
+		createEAttribute(fixtureEClass, FIXTURE__FRAMED);
 
 		boxEClass = createEClass(BOX);
 		createEAttribute(boxEClass, BOX__TYPE);
@@ -2742,6 +2857,11 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		createEAttribute(briefEClass, BRIEF__BOARD);
 		createEAttribute(briefEClass, BRIEF__BOARD_WALLS);
 		createEReference(briefEClass, BRIEF__PROFILES);
+		createEAttribute(briefEClass, BRIEF__INSIDE);
+		createEAttribute(briefEClass, BRIEF__BASE_AT_CASING);
+		createEAttribute(briefEClass, BRIEF__SAW);
+		createEAttribute(briefEClass, BRIEF__GLASS_LAP);
+		createEAttribute(briefEClass, BRIEF__GLASS_CLEARANCE);
 
 		priceEClass = createEClass(PRICE);
 		createEAttribute(priceEClass, PRICE__ITEM);
@@ -2789,6 +2909,9 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		soundnessEEnum = createEEnum(SOUNDNESS);
 		primerEEnum = createEEnum(PRIMER);
 		materialEEnum = createEEnum(MATERIAL);
+		insideJointEEnum = createEEnum(INSIDE_JOINT);
+		casingJointEEnum = createEEnum(CASING_JOINT);
+		sawScaleEEnum = createEEnum(SAW_SCALE);
 		profileUseEEnum = createEEnum(PROFILE_USE);
 		priceUnitEEnum = createEEnum(PRICE_UNIT);
 
@@ -2956,6 +3079,7 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		initEAttribute(getFixture_OpeningWidth(), this.getLength(), "openingWidth", null, 0, 1, Fixture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFixture_OpeningHeight(), this.getLength(), "openingHeight", null, 0, 1, Fixture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getFixture_Planned(), ecorePackage.getEBooleanObject(), "planned", null, 0, 1, Fixture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFixture_Framed(), ecorePackage.getEBooleanObject(), "framed", null, 0, 1, Fixture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(boxEClass, Box.class, "Box", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getBox_Type(), this.getBoxType(), "type", null, 0, 1, Box.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3028,6 +3152,11 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		initEAttribute(getBrief_Board(), this.getLength(), "board", null, 0, 1, Brief.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBrief_BoardWalls(), ecorePackage.getEString(), "boardWalls", null, 0, -1, Brief.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getBrief_Profiles(), this.getProfileReference(), null, "profiles", null, 0, -1, Brief.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBrief_Inside(), this.getInsideJoint(), "inside", null, 0, 1, Brief.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBrief_BaseAtCasing(), this.getCasingJoint(), "baseAtCasing", null, 0, 1, Brief.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBrief_Saw(), this.getSawScale(), "saw", null, 0, 1, Brief.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBrief_GlassLap(), this.getLength(), "glassLap", null, 0, 1, Brief.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBrief_GlassClearance(), this.getLength(), "glassClearance", null, 0, 1, Brief.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(priceEClass, Price.class, "Price", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getPrice_Item(), ecorePackage.getEString(), "item", null, 0, 1, Price.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3227,6 +3356,22 @@ public class WainscribePackageImpl extends EPackageImpl implements WainscribePac
 		addEEnumLiteral(materialEEnum, Material.POLYURETHANE);
 		addEEnumLiteral(materialEEnum, Material.PLASTER);
 		addEEnumLiteral(materialEEnum, Material.METAL);
+
+		initEEnum(insideJointEEnum, InsideJoint.class, "InsideJoint");
+		addEEnumLiteral(insideJointEEnum, InsideJoint.UNRECORDED);
+		addEEnumLiteral(insideJointEEnum, InsideJoint.COPE);
+		addEEnumLiteral(insideJointEEnum, InsideJoint.MITRE);
+		addEEnumLiteral(insideJointEEnum, InsideJoint.BLOCK);
+
+		initEEnum(casingJointEEnum, CasingJoint.class, "CasingJoint");
+		addEEnumLiteral(casingJointEEnum, CasingJoint.UNRECORDED);
+		addEEnumLiteral(casingJointEEnum, CasingJoint.RETURN);
+		addEEnumLiteral(casingJointEEnum, CasingJoint.PLINTH);
+
+		initEEnum(sawScaleEEnum, SawScale.class, "SawScale");
+		addEEnumLiteral(sawScaleEEnum, SawScale.UNRECORDED);
+		addEEnumLiteral(sawScaleEEnum, SawScale.HALF);
+		addEEnumLiteral(sawScaleEEnum, SawScale.TENTH);
 
 		initEEnum(profileUseEEnum, ProfileUse.class, "ProfileUse");
 		addEEnumLiteral(profileUseEEnum, ProfileUse.FRAME);

@@ -61,6 +61,9 @@ final class DecisionForms {
 				new AttributeField("stock", MODEL.getBrief_Stock(), new ListForm(SIZE)), //$NON-NLS-1$
 				length("nail", MODEL.getBrief_Nail(), SIZE), //$NON-NLS-1$
 				length("board", MODEL.getBrief_Board(), SIZE), //$NON-NLS-1$
-				new AttributeField("board-walls", MODEL.getBrief_BoardWalls(), new ListForm(WallNameForm.WALL_NAME))); //$NON-NLS-1$
+				new AttributeField("board-walls", MODEL.getBrief_BoardWalls(), new ListForm(WallNameForm.WALL_NAME)), //$NON-NLS-1$
+				word("inside", MODEL.getBrief_Inside()), word("base-at-casing", MODEL.getBrief_BaseAtCasing()), //$NON-NLS-1$ //$NON-NLS-2$
+				word("saw", MODEL.getBrief_Saw()), length("glass-lap", MODEL.getBrief_GlassLap(), SIZE), //$NON-NLS-1$ //$NON-NLS-2$
+				length("glass-clearance", MODEL.getBrief_GlassClearance(), DISTANCE)); //$NON-NLS-1$
 	}
 }

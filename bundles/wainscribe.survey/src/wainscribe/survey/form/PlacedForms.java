@@ -74,6 +74,6 @@ final class PlacedForms {
 				length("opening-x", MODEL.getFixture_OpeningX(), DISTANCE), //$NON-NLS-1$
 				length("opening-w", MODEL.getFixture_OpeningWidth(), SIZE), //$NON-NLS-1$
 				length("opening-h", MODEL.getFixture_OpeningHeight(), SIZE), //$NON-NLS-1$
-				flag("new", MODEL.getFixture_Planned()), AT); //$NON-NLS-1$
+				flag("new", MODEL.getFixture_Planned()), flag("framed", MODEL.getFixture_Framed()), AT); //$NON-NLS-1$ //$NON-NLS-2$
 	}
 }

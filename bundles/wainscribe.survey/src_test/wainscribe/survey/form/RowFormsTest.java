@@ -17,10 +17,10 @@ class RowFormsTest {
 			"WALL, height-right floor-right bow plumbing rated wallboard stud", "DIAGONAL, from to",
 			"DOOR, casing casing-depth reveal stool apron swing egress glazing at", "WINDOW, casing casing-depth reveal stool apron swing egress glazing at",
 			"BOX, type gang gfci shaver at",
-			"FIXTURE, type heat tank-gap tank-top wet-edge behind support fixing mass load gap opening-x opening-w opening-h new at",
+			"FIXTURE, type heat tank-gap tank-top wet-edge behind support fixing mass load gap opening-x opening-w opening-h new framed at",
 			"TRIM, type keep raked at", "STUD, at", "PIPE, at", "CABLE, at", "FRAME, at",
 			"FINISH, surface gloss binder substrate sound texture disturb",
-			"BRIEF, pattern rail rail-face rail-thick gap gap-y face thick frame-width base crown material stock nail board board-walls",
+			"BRIEF, pattern rail rail-face rail-thick gap gap-y face thick frame-width base crown material stock nail board board-walls inside base-at-casing saw glass-lap glass-clearance",
 			"PAINT, surface colour gloss binder scrub mildew coats clean degloss primer" })
 	void keysAreThoseOfTheFormat(RowKind kind, String keys) {
 		assertEquals(Set.of(keys.split(" ")), RowForms.of(kind).notes().keySet());

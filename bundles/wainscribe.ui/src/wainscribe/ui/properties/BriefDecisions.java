@@ -25,7 +25,8 @@ final class BriefDecisions {
 		Literals.BRIEF__RAIL, Literals.BRIEF__RAIL_FACE, Literals.BRIEF__RAIL_THICKNESS, Literals.BRIEF__GAP,
 		Literals.BRIEF__GAP_Y, Literals.BRIEF__FACE, Literals.BRIEF__THICKNESS, Literals.BRIEF__FRAME_WIDTH_MIN,
 		Literals.BRIEF__FRAME_WIDTH_MAX, Literals.BRIEF__BASE, Literals.BRIEF__CROWN, Literals.BRIEF__BOARD,
-		Literals.BRIEF__BOARD_WALLS, Literals.BRIEF__STOCK, Literals.BRIEF__NAIL);
+		Literals.BRIEF__BOARD_WALLS, Literals.BRIEF__INSIDE, Literals.BRIEF__BASE_AT_CASING, Literals.BRIEF__SAW,
+		Literals.BRIEF__GLASS_LAP, Literals.BRIEF__GLASS_CLEARANCE, Literals.BRIEF__STOCK, Literals.BRIEF__NAIL);
 
 	private static final List<ProfileUse> PROFILES = List.of(ProfileUse.FRAME, ProfileUse.RAIL, ProfileUse.BASE, ProfileUse.CROWN);
 

@@ -36,9 +36,9 @@ final class EffectiveDecisions {
 	private EffectiveDecisions() {
 	}
 
-	/** Returns what holds; empty where the layout chooses or nothing is known. */
+	/** Returns what holds; empty where the layout chooses, the joints follow common practice or nothing is known. */
 	static Optional<Object> of(EffectiveBrief brief, EAttribute decision) {
-		return Optional.ofNullable(EFFECTIVE.get(decision).apply(brief));
+		return Optional.ofNullable(EFFECTIVE.getOrDefault(decision, none -> null).apply(brief));
 	}
 
 	private static Object listOrNull(List<?> list) {
