@@ -6,6 +6,7 @@ import java.util.ResourceBundle;
 
 import org.eclipse.emf.common.util.Enumerator;
 
+import wainscribe.model.Axis;
 import wainscribe.model.Box;
 import wainscribe.model.BoxType;
 import wainscribe.model.ExistingTrim;
@@ -14,6 +15,7 @@ import wainscribe.model.FixtureType;
 import wainscribe.model.Opening;
 import wainscribe.model.Placed;
 import wainscribe.model.PlacedFrame;
+import wainscribe.model.ReferenceLine;
 import wainscribe.model.Service;
 
 /** What a thing on a wall is called in the trade, in lower case for the middle of a sentence: outlet, towel bar, window. */
@@ -40,6 +42,11 @@ public final class ElementWords {
 			case PlacedFrame frame -> word("frame", null); //$NON-NLS-1$
 			default -> word("element", null); //$NON-NLS-1$
 		};
+	}
+
+	/** Returns the word for a line laid on a wall. */
+	public static String of(ReferenceLine line) {
+		return word(line instanceof Axis ? "axis" : "guide", null); //$NON-NLS-1$ //$NON-NLS-2$
 	}
 
 	/** Returns the word for a kind of fixture. */

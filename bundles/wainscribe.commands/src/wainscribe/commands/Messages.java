@@ -9,6 +9,8 @@ final class Messages extends NLS {
 	public static String AddElementCommand_Label;
 	public static String ChoosePatternCommand_Label;
 	public static String ChooseProfileCommand_Label;
+	public static String CopyFramesCommand_Label;
+	public static String CopyTreatmentCommand_Label;
 	public static String MoveElementCommand_Label;
 	public static String MoveRailCommand_Label;
 	public static String PlaceFramesCommand_Lock;
@@ -21,6 +23,8 @@ final class Messages extends NLS {
 	public static String SetFeatureCommand_Label;
 	public static String SetGapCommand_Label;
 	public static String SetVerticalGapCommand_Label;
+	public static String TakeDownCommand_Goes;
+	public static String TakeDownCommand_Stays;
 
 	static {
 		initializeMessages("wainscribe.commands.messages", Messages.class); //$NON-NLS-1$

@@ -96,7 +96,7 @@ public final class PlaceFramesCommand extends EditCommand {
 		}
 	}
 
-	private static PlacedFrame placed(FramePlace place) {
+	static PlacedFrame placed(FramePlace place) {
 		PlacedFrame frame = WainscribeFactory.eINSTANCE.createPlacedFrame();
 		frame.setId(EcoreUtil.generateUUID());
 		frame.setName(place.name());

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import wainscribe.model.PlacedFrame;
 import wainscribe.model.ProfileUse;
+import wainscribe.model.WainscribeFactory;
+import wainscribe.model.ReferenceLine;
+import wainscribe.model.ProfileReference;
 import wainscribe.model.Room;
 import wainscribe.model.WainscribePackage.Literals;
 import wainscribe.model.length.Length;
@@ -136,8 +140,31 @@ class CommandLawTest {
 		all.put("choose a pattern", h -> new ChoosePatternCommand(h.room, "frames-two-tier"));
 		all.put("choose a profile", h -> new ChooseProfileCommand(h.room, ProfileUse.FRAME, "bead"));
 		all.put("choose another profile", h -> new ChooseProfileCommand(h.room, ProfileUse.FRAME, "ogee"));
+		all.put("copy the treatment", h -> new CopyTreatmentCommand(treated(), h.room, EnumSet.allOf(TreatmentPart.class)));
+		all.put("copy frames", h -> new CopyFramesCommand(h.wall, h.other, List.of(place(3).outline(), place(40).outline())));
+		all.put("add an axis", h -> AddLineCommand.axis(h.wall, line(WainscribeFactory.eINSTANCE.createAxis())));
+		all.put("add a plumb guide", h -> AddLineCommand.plumb(h.wall, line(WainscribeFactory.eINSTANCE.createGuide())));
+		all.put("add a level guide", h -> AddLineCommand.level(h.room, line(WainscribeFactory.eINSTANCE.createGuide())));
+		all.put("move a guide", h -> new MoveLineCommand(h.guide, in(50)));
+		all.put("remove a guide", h -> new RemoveLineCommand(h.guide));
+		all.put("take down a base", h -> new TakeDownCommand(h.base, true));
 		all.put("lock frames", h -> PlaceFramesCommand.locking(h.wall, List.of(place(3), place(22))));
 		return all;
+	}
+
+	private static <T extends ReferenceLine> T line(T line) {
+		line.setAt(in(48));
+		return line;
+	}
+
+	private static Room treated() {
+		SampleHome other = new SampleHome();
+		other.ownBrief().setRail(in(40));
+		ProfileReference bead = WainscribeFactory.eINSTANCE.createProfileReference();
+		bead.setUse(ProfileUse.BASE);
+		bead.setProfile("bead");
+		other.room.getBrief().getProfiles().add(bead);
+		return other.room;
 	}
 
 	private static FramePlace place(int x) {

@@ -4,8 +4,10 @@ package wainscribe.commands;
 import wainscribe.model.Box;
 import wainscribe.model.BoxType;
 import wainscribe.model.Brief;
+import wainscribe.model.ExistingTrim;
 import wainscribe.model.Fixture;
 import wainscribe.model.FixtureType;
+import wainscribe.model.Guide;
 import wainscribe.model.Home;
 import wainscribe.model.Opening;
 import wainscribe.model.OpeningKind;
@@ -29,6 +31,8 @@ final class SampleHome {
 	final Fixture fireplace = MAKE.createFixture();
 	final Box outlet = box("outlet 1");
 	final Box lightSwitch = box("switch 1");
+	final Guide guide = MAKE.createGuide();
+	final ExistingTrim base = MAKE.createExistingTrim();
 
 	SampleHome() {
 		home.setUnits(LengthUnit.INCH);
@@ -50,6 +54,11 @@ final class SampleHome {
 		lightSwitch.setGang(1);
 		wall.getBoxes().add(outlet);
 		wall.getBoxes().add(lightSwitch);
+		guide.setAt(Length.ofInches(60));
+		wall.getGuides().add(guide);
+		base.setName("base");
+		place(base, 0, 0, 30, 4);
+		wall.getTrims().add(base);
 	}
 
 	/** Gives the room a brief of its own. */

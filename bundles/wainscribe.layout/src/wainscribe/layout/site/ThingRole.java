@@ -6,7 +6,7 @@ import wainscribe.model.BoxType;
 import wainscribe.model.Fixture;
 
 /** What a surveyed thing means to a run of frames. All distances are common practice but those that a rule cites. */
-enum ThingRole {
+public enum ThingRole {
 	/** Cuts a run. */
 	BLOCKER(0, 0),
 	/** A cover plate: strips keep 13 mm off it, 25 mm is wished. */
@@ -31,7 +31,7 @@ enum ThingRole {
 	}
 
 	/** Returns the least distance of a strip. */
-	long margin() {
+	public long margin() {
 		return margin;
 	}
 
@@ -40,17 +40,17 @@ enum ThingRole {
 		return warning;
 	}
 
-	boolean isIsland() {
+	public boolean isIsland() {
 		return this != BLOCKER && this != NONE;
 	}
 
 	/** Returns the role of a box; a distribution panel is large and cuts a run like a fixture. */
-	static ThingRole of(Box box) {
+	public static ThingRole of(Box box) {
 		return box.getType() == BoxType.PANEL ? BLOCKER : PLATE;
 	}
 
 	/** Returns the role of a fixture; one that trim runs behind cuts nothing. */
-	static ThingRole of(Fixture fixture) {
+	public static ThingRole of(Fixture fixture) {
 		if (fixture.getType() == null) {
 			return NONE;
 		}
