@@ -6,7 +6,7 @@ import java.math.BigDecimal;
 import org.eclipse.osgi.util.NLS;
 
 /** Amounts of money and contents of packs, zero or more. */
-final class AmountText implements ValueText<BigDecimal> {
+public final class AmountText implements ValueText<BigDecimal> {
 
 	@Override
 	public String shown(BigDecimal value) {

@@ -9,7 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.views.properties.PropertyDescriptor;
 
 /** A property that is chosen from a list. */
-final class ChoiceDescriptor extends PropertyDescriptor {
+public final class ChoiceDescriptor extends PropertyDescriptor {
 
 	private final Choices choices;
 
@@ -20,7 +20,7 @@ final class ChoiceDescriptor extends PropertyDescriptor {
 	 * @param name    shown beside the value
 	 * @param choices what can be chosen
 	 */
-	ChoiceDescriptor(Object id, String name, Choices choices) {
+	public ChoiceDescriptor(Object id, String name, Choices choices) {
 		super(id, name);
 		this.choices = choices;
 	}

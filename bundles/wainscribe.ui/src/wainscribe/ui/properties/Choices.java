@@ -10,15 +10,15 @@ import java.util.function.Function;
  * @param values in the order shown; may hold null for not recorded
  * @param words  what each is called
  */
-record Choices(List<Object> values, Function<Object, String> words) {
+public record Choices(List<Object> values, Function<Object, String> words) {
 
 	/** Returns what all values are called, in their order. */
-	String[] names() {
+	public String[] names() {
 		return values.stream().map(words).toArray(String[]::new);
 	}
 
 	/** Returns what one value is called. */
-	String nameOf(Object value) {
+	public String nameOf(Object value) {
 		return words.apply(value);
 	}
 }

@@ -8,11 +8,16 @@ import org.eclipse.emf.common.command.CommandStack;
 import org.eclipse.ui.views.properties.IPropertySource;
 
 /** Properties whose every edit is one step of an undo history. */
-abstract class CommandPropertySource implements IPropertySource {
+public abstract class CommandPropertySource implements IPropertySource {
 
 	private final CommandStack history;
 
-	CommandPropertySource(CommandStack history) {
+	/**
+	 * Creates properties.
+	 *
+	 * @param history takes the steps
+	 */
+	protected CommandPropertySource(CommandStack history) {
 		this.history = requireNonNull(history);
 	}
 
@@ -22,7 +27,7 @@ abstract class CommandPropertySource implements IPropertySource {
 	 * @param id    of the property
 	 * @param value the bare value, null for none
 	 */
-	abstract Command change(Object id, Object value);
+	protected abstract Command change(Object id, Object value);
 
 	@Override
 	public final void setPropertyValue(Object id, Object value) {

@@ -61,7 +61,7 @@ final class ElementPropertySource extends CommandPropertySource {
 	}
 
 	@Override
-	Command change(Object id, Object value) {
+	protected Command change(Object id, Object value) {
 		EStructuralFeature feature = (EStructuralFeature) id;
 		return new SetFeatureCommand(element, feature, value, words.of(element.eClass(), feature));
 	}

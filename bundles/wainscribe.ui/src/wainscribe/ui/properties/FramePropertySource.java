@@ -71,7 +71,7 @@ final class FramePropertySource extends CommandPropertySource {
 	}
 
 	@Override
-	Command change(Object id, Object value) {
+	protected Command change(Object id, Object value) {
 		return FrameTier.of(session.design(), frame.id()).map(tier -> change((Property) id, value, tier))
 			.orElse(UnexecutableCommand.INSTANCE);
 	}

@@ -52,7 +52,7 @@ final class HomePropertySource extends CommandPropertySource {
 	}
 
 	@Override
-	Command change(Object id, Object value) {
+	protected Command change(Object id, Object value) {
 		if (!BriefDecisions.isDecision(id)) {
 			return home.change(id, value);
 		}

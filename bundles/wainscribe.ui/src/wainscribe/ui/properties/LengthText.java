@@ -9,10 +9,10 @@ import wainscribe.model.length.LengthParser;
 import wainscribe.model.length.LengthUnit;
 
 /** Lengths in any spelling a carpenter uses, shown in the home's unit. */
-final class LengthText implements ValueText<Length> {
+public final class LengthText implements ValueText<Length> {
 
 	/** What a length may be. */
-	enum Range {
+	public enum Range {
 		/** Sizes. */
 		ABOVE_ZERO,
 		/** Places and things that may be absent. */
@@ -27,7 +27,13 @@ final class LengthText implements ValueText<Length> {
 	private final LengthUnit unit;
 	private final Range range;
 
-	LengthText(LengthUnit unit, Range range) {
+	/**
+	 * Creates a kind of length.
+	 *
+	 * @param unit  in which it is shown and bare numbers are typed
+	 * @param range what it may be
+	 */
+	public LengthText(LengthUnit unit, Range range) {
 		this.unit = unit;
 		this.range = range;
 	}

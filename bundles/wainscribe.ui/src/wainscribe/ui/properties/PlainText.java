@@ -2,7 +2,7 @@
 package wainscribe.ui.properties;
 
 /** Free text, one line. */
-final class PlainText implements ValueText<String> {
+public final class PlainText implements ValueText<String> {
 
 	@Override
 	public String shown(String value) {

@@ -92,6 +92,10 @@ public final class PropertiesView extends ViewPart implements ISelectionListener
 
 	/** Finds out what is meant; empty for a selection that has nothing to do with rooms, which leaves what is shown. */
 	private static Optional<Subject> subject(IWorkbenchPart part, Object selected) {
+		SheetSubject sheet = Adapters.adapt(selected, SheetSubject.class);
+		if (sheet != null) {
+			return Optional.of(new Subject.OfEditor(sheet));
+		}
 		HomeSession home = Adapters.adapt(selected, HomeSession.class);
 		if (home != null) {
 			return Optional.of(new Subject.OfHome(home));
@@ -99,6 +103,10 @@ public final class PropertiesView extends ViewPart implements ISelectionListener
 		RoomSession chosen = Adapters.adapt(selected, RoomSession.class);
 		if (chosen != null && thing(selected) == null) {
 			return Optional.of(new Subject.InRoom(chosen, chosen.room()));
+		}
+		SheetSubject edited = Adapters.adapt(part, SheetSubject.class);
+		if (edited != null) {
+			return Optional.of(new Subject.OfEditor(edited));
 		}
 		RoomSession shown = Adapters.adapt(part, RoomSession.class);
 		if (shown == null) {

@@ -24,7 +24,7 @@ final class PropertySheetPanel implements RoomSessionListener {
 
 	private final PropertySources sources;
 	private final SubjectWords subjectWords = new SubjectWords(new FeatureWords());
-	private final CommandStackListener homeEdits = event -> refresh();
+	private final CommandStackListener edits = event -> refresh();
 	private final Label title;
 	private final Label subtitle;
 	private final RefusalStrip refusal;
@@ -98,6 +98,7 @@ final class PropertySheetPanel implements RoomSessionListener {
 	private IPropertySource source(Object object) {
 		return switch (object) {
 			case Subject.OfHome(var session) -> sources.of(session);
+			case Subject.OfEditor(var sheet) -> sheet.properties();
 			case Subject.InRoom(var session, var thing) -> sources.of(session, thing).orElse(null);
 			case IPropertySource nested -> nested;
 			case null, default -> null;
@@ -107,13 +108,15 @@ final class PropertySheetPanel implements RoomSessionListener {
 	private void watch(Subject other) {
 		switch (subject) {
 			case Subject.InRoom(var session, var thing) -> session.removeListener(this);
-			case Subject.OfHome(var session) -> session.commandStack().removeCommandStackListener(homeEdits);
+			case Subject.OfHome(var session) -> session.commandStack().removeCommandStackListener(edits);
+			case Subject.OfEditor(var sheet) -> sheet.history().removeCommandStackListener(edits);
 			case null -> { }
 		}
 		subject = other;
 		switch (subject) {
 			case Subject.InRoom(var session, var thing) -> session.addListener(this);
-			case Subject.OfHome(var session) -> session.commandStack().addCommandStackListener(homeEdits);
+			case Subject.OfHome(var session) -> session.commandStack().addCommandStackListener(edits);
+			case Subject.OfEditor(var sheet) -> sheet.history().addCommandStackListener(edits);
 			case null -> { }
 		}
 	}

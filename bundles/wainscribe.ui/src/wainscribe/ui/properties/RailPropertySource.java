@@ -61,7 +61,7 @@ final class RailPropertySource extends CommandPropertySource {
 	}
 
 	@Override
-	Command change(Object id, Object value) {
+	protected Command change(Object id, Object value) {
 		return switch ((Property) id) {
 			case TOP -> new MoveRailCommand(session.room(), (Length) value);
 			case BOTTOM -> UnexecutableCommand.INSTANCE;

@@ -59,7 +59,7 @@ final class RoomPropertySource extends CommandPropertySource {
 	}
 
 	@Override
-	Command change(Object id, Object value) {
+	protected Command change(Object id, Object value) {
 		if (id instanceof ProfileUse use) {
 			return new ChooseProfileCommand(session.room(), use, (String) value);
 		}

@@ -40,6 +40,24 @@ sealed interface Subject {
 	}
 
 	/**
+	 * Something in an editor of another kind.
+	 *
+	 * @param sheet what is shown
+	 */
+	record OfEditor(SheetSubject sheet) implements Subject {
+
+		@Override
+		public CommandStack history() {
+			return sheet.history();
+		}
+
+		@Override
+		public Optional<Subject> current() {
+			return sheet.current().map(OfEditor::new);
+		}
+	}
+
+	/**
 	 * Something in a room.
 	 *
 	 * @param session the room

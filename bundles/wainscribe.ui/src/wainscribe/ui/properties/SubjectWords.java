@@ -27,6 +27,7 @@ final class SubjectWords {
 	String title(Subject subject) {
 		return switch (subject) {
 			case Subject.OfHome(var session) -> nameOr(session.home(), session.project().getName());
+			case Subject.OfEditor(var sheet) -> sheet.title();
 			case Subject.InRoom(var session, FrameOutline frame) -> NLS.bind(Messages.SubjectWords_Frame, frame.id());
 			case Subject.InRoom(var session, RailBand rail) -> words.word("RailBand"); //$NON-NLS-1$
 			case Subject.InRoom(var session, Wall wall) -> NLS.bind(Messages.SubjectWords_Wall, nameOr(wall, "")); //$NON-NLS-1$
@@ -39,6 +40,7 @@ final class SubjectWords {
 	String subtitle(Subject subject) {
 		return switch (subject) {
 			case Subject.OfHome home -> words.word("Home"); //$NON-NLS-1$
+			case Subject.OfEditor(var sheet) -> sheet.subtitle();
 			case Subject.InRoom(var session, FrameOutline frame) -> nameOr(session.room(), ""); //$NON-NLS-1$
 			case Subject.InRoom(var session, RailBand rail) -> nameOr(session.room(), ""); //$NON-NLS-1$
 			case Subject.InRoom(var session, Placed placed) -> NLS.bind(Messages.SubjectWords_OnWall,

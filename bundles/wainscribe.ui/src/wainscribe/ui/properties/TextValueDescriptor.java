@@ -13,7 +13,7 @@ import org.eclipse.ui.views.properties.PropertyDescriptor;
  *
  * @param <T> the kind of value
  */
-final class TextValueDescriptor<T> extends PropertyDescriptor {
+public final class TextValueDescriptor<T> extends PropertyDescriptor {
 
 	private final ValueText<T> kind;
 	private final boolean required;
@@ -26,7 +26,7 @@ final class TextValueDescriptor<T> extends PropertyDescriptor {
 	 * @param kind     reads and writes values
 	 * @param required whether it must have a value
 	 */
-	TextValueDescriptor(Object id, String name, ValueText<T> kind, boolean required) {
+	public TextValueDescriptor(Object id, String name, ValueText<T> kind, boolean required) {
 		super(id, name);
 		this.kind = kind;
 		this.required = required;

@@ -6,7 +6,7 @@ package wainscribe.ui.properties;
  *
  * @param <T> the kind of value
  */
-interface ValueText<T> {
+public interface ValueText<T> {
 
 	/** Writes a value for the eye. */
 	String shown(T value);

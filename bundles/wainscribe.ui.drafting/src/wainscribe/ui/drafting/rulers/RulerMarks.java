@@ -48,7 +48,8 @@ public record RulerMarks(Length numbered, Length fine, LengthUnit unit) {
 
 	private static Length[] steps(LengthUnit unit) {
 		if (unit == LengthUnit.INCH) {
-			return new Length[] { Length.ofInches(1, 64), Length.ofInches(1, 32), Length.ofInches(1, 16), Length.ofInches(1, 8), Length.ofInches(1, 4), Length.ofInches(1, 2),
+			return new Length[] { Length.ofInches(1, 64), Length.ofInches(1, 32), Length.ofInches(1, 16),
+					Length.ofInches(1, 8), Length.ofInches(1, 4), Length.ofInches(1, 2),
 					Length.ofInches(1), Length.ofInches(3), Length.ofInches(6), Length.ofInches(12), Length.ofInches(24),
 					Length.ofInches(48), Length.ofInches(96), Length.ofInches(192) };
 		}

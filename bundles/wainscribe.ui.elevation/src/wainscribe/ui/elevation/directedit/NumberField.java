@@ -18,7 +18,7 @@ import wainscribe.model.length.LengthFormat;
 import wainscribe.model.length.LengthParser;
 import wainscribe.model.length.LengthSyntaxException;
 import wainscribe.ui.drafting.appearance.Appearance;
-import wainscribe.ui.elevation.history.ModelCommand;
+import wainscribe.ui.drafting.history.ModelCommand;
 import wainscribe.ui.elevation.table.DrawingTable;
 
 /**

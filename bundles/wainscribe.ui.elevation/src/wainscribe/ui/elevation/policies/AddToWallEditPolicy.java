@@ -21,7 +21,7 @@ import wainscribe.model.outline.WallShape;
 import wainscribe.ui.elevation.editparts.WallEditPart;
 import wainscribe.ui.elevation.feedback.DragFeedback;
 import wainscribe.ui.elevation.feedback.Proposal;
-import wainscribe.ui.elevation.history.ModelCommand;
+import wainscribe.ui.drafting.history.ModelCommand;
 import wainscribe.ui.elevation.snapping.EdgeShift;
 import wainscribe.ui.elevation.snapping.SnapLines;
 import wainscribe.ui.elevation.snapping.Snapper;

@@ -8,7 +8,7 @@ import org.eclipse.gef.editpolicies.AbstractEditPolicy;
 import wainscribe.commands.PlaceFramesCommand;
 import wainscribe.commands.ReleaseFramesCommand;
 import wainscribe.ui.elevation.editparts.FrameEditPart;
-import wainscribe.ui.elevation.history.ModelCommand;
+import wainscribe.ui.drafting.history.ModelCommand;
 
 /** Locks the frames of a tier where they stand, and gives them back to the room. */
 public final class FrameLockEditPolicy extends AbstractEditPolicy {

@@ -20,7 +20,7 @@ import wainscribe.ui.elevation.editparts.ThingEditPart;
 import wainscribe.ui.elevation.feedback.DragFeedback;
 import wainscribe.ui.elevation.feedback.Proposal;
 import wainscribe.ui.elevation.figures.TableHandles;
-import wainscribe.ui.elevation.history.ModelCommand;
+import wainscribe.ui.drafting.history.ModelCommand;
 import wainscribe.ui.elevation.snapping.EdgeShift;
 import wainscribe.ui.elevation.snapping.Pull;
 import wainscribe.ui.elevation.snapping.SnapLines;

@@ -14,7 +14,7 @@ import wainscribe.layout.RoomDesign;
 import wainscribe.model.PlacedFrame;
 import wainscribe.ui.elevation.Messages;
 import wainscribe.ui.elevation.editparts.FrameEditPart;
-import wainscribe.ui.elevation.history.ModelCommand;
+import wainscribe.ui.drafting.history.ModelCommand;
 import wainscribe.ui.elevation.table.FrameKey;
 
 /** Takes a frame away; the others of its tier stay where they stand. The last one of a tier stays. */

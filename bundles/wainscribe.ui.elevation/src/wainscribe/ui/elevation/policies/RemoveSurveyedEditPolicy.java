@@ -7,7 +7,7 @@ import org.eclipse.gef.requests.GroupRequest;
 
 import wainscribe.commands.RemoveElementCommand;
 import wainscribe.model.Placed;
-import wainscribe.ui.elevation.history.ModelCommand;
+import wainscribe.ui.drafting.history.ModelCommand;
 
 /** Takes a surveyed thing off its wall. */
 public final class RemoveSurveyedEditPolicy extends ComponentEditPolicy {

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.ui.elevation.history;
+package wainscribe.ui.drafting.history;
 
 import java.util.Objects;
 
 import org.eclipse.gef.commands.Command;
 
-/** Carries a change of the model through GEF's requests. It is never executed by itself: {@link RoomCommandStack} unpacks it. */
+/** Carries a change of the model through GEF's requests. It is never executed by itself: {@link ModelCommandStack} unpacks it. */
 public final class ModelCommand extends Command {
 
 	private final org.eclipse.emf.common.command.Command change;
