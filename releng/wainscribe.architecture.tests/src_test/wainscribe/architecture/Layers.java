@@ -11,7 +11,7 @@ final class Layers {
 	/** From the ground up. Bundles of one layer do not know each other. */
 	private static final List<List<String>> GROUND_UP = List.of(
 		List.of("wainscribe.model"),
-		List.of("wainscribe.profile", "wainscribe.survey", "wainscribe.cutting"),
+		List.of("wainscribe.profile", "wainscribe.survey", "wainscribe.cutting", "wainscribe.finishes"),
 		List.of("wainscribe.layout"),
 		List.of("wainscribe.fabrication"),
 		List.of("wainscribe.takeoff", "wainscribe.rules", "wainscribe.drawing", "wainscribe.commands"),

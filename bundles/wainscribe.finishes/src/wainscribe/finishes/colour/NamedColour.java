@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.finishes.colour;
+
+import java.util.Objects;
+
+/**
+ * A colour of a list the user brought.
+ *
+ * @param name its name there
+ * @param code its code there, empty where it has none
+ * @param colour its colour
+ */
+public record NamedColour(String name, String code, SurfaceColour colour) {
+
+	/** Refuses nulls. */
+	public NamedColour {
+		Objects.requireNonNull(name);
+		Objects.requireNonNull(code);
+		Objects.requireNonNull(colour);
+	}
+}
