@@ -19,7 +19,7 @@ import wainscribe.model.length.Length;
  * @param riseTop how far the upper edge climbs to the right; zero when level
  */
 public record FrameOutline(String id, Tier tier, FrameRole role, Length x, Length y, Length width, Length height,
-		Length rise, Length riseTop) {
+		Length rise, Length riseTop) implements Member {
 
 	/** Refuses nulls. */
 	public FrameOutline {
@@ -32,20 +32,5 @@ public record FrameOutline(String id, Tier tier, FrameRole role, Length x, Lengt
 		Objects.requireNonNull(height);
 		Objects.requireNonNull(rise);
 		Objects.requireNonNull(riseTop);
-	}
-
-	/** Returns the right edge. */
-	public Length right() {
-		return x.plus(width);
-	}
-
-	/** Returns the height of the upper left corner. */
-	public Length top() {
-		return y.plus(height);
-	}
-
-	/** Tells whether the frame follows a slope. */
-	public boolean isRaked() {
-		return rise.signum() != 0 || riseTop.signum() != 0;
 	}
 }

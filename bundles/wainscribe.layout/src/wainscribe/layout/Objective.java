@@ -15,7 +15,7 @@ import wainscribe.model.length.Length;
  * @param outOfBand      runs whose frame width leaves its band
  * @param offModule      runs outside the module
  * @param excess         sum of the distances to the module in millimetres, one decimal
- * @param frames         frames in the room
+ * @param frames         frames in the room; in a pattern of strips the clear fields between them, counted along the wall
  * @param gapShift       distance of the gap from the default
  */
 public record Objective(int plain, int splits, int anchorsDropped, int near, int outOfBand, int offModule,

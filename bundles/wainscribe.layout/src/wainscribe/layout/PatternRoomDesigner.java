@@ -6,6 +6,7 @@ import java.util.Objects;
 import wainscribe.layout.brief.BriefResolver;
 import wainscribe.layout.pattern.PatternCatalogue;
 import wainscribe.layout.pattern.PatternDescriptor;
+import wainscribe.layout.pattern.WallPattern;
 import wainscribe.layout.site.RoomAssembly;
 import wainscribe.layout.site.RoomSite;
 import wainscribe.model.Home;
@@ -66,7 +67,9 @@ public final class PatternRoomDesigner implements RoomDesigner {
 		PatternDescriptor pattern = patterns.find(brief.pattern())
 				.orElseThrow(() -> new IllegalArgumentException("pattern \"" + brief.pattern() + "\": expected one of " //$NON-NLS-1$ //$NON-NLS-2$
 						+ String.join(", ", patterns.ids()))); //$NON-NLS-1$
-		RoomSite site = RoomSite.of(room, brief, pattern.pattern());
-		return new RoomDesign(home, room, brief, new RoomAssembly(site).layout(room, advised));
+		WallPattern treatment = pattern.pattern();
+		EffectiveBrief held = treatment.strips().isPresent() ? new BriefResolver(profiles).withStrips(brief, home, room) : brief;
+		RoomSite site = RoomSite.of(room, held, treatment);
+		return new RoomDesign(home, room, held, new RoomAssembly(site).layout(room, advised));
 	}
 }

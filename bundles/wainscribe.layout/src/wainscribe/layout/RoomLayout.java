@@ -16,10 +16,12 @@ import wainscribe.model.length.Length;
  * @param room         the room it was computed for
  * @param pattern      id of the wall pattern
  * @param material     what the mouldings are made of
- * @param gap          clear distance between frames and at the ends of runs
- * @param gapY         clear distance above and below frames
+ * @param gap          clear distance between frames and at the ends of runs; for strips the clear field between them in the
+ *                     run that has most
+ * @param gapY         clear distance above and below frames; for strips the clear height of a row of fields, zero where they
+ *                     reach from edge to edge
  * @param railBand     the rail, null for a pattern without one
- * @param profile      the frame moulding
+ * @param profile      the moulding of frames or strips
  * @param walls        one for each wall in walking order, also where a wall stays empty
  * @param objective    how good it is
  * @param proved       whether no better one exists
@@ -50,5 +52,15 @@ public record RoomLayout(Room room, String pattern, Material material, Length ga
 	/** Returns all frames of the room. */
 	public Stream<FrameOutline> frames() {
 		return walls.stream().flatMap(WallLayout::frames);
+	}
+
+	/** Returns all strips of the room. */
+	public Stream<StripOutline> strips() {
+		return walls.stream().flatMap(WallLayout::strips);
+	}
+
+	/** Returns all frames and strips of the room. */
+	public Stream<Member> members() {
+		return walls.stream().flatMap(WallLayout::members);
 	}
 }

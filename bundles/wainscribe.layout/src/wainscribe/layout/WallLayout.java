@@ -23,4 +23,14 @@ public record WallLayout(Wall wall, List<RunLayout> runs) {
 	public Stream<FrameOutline> frames() {
 		return runs.stream().flatMap(run -> run.frames().stream());
 	}
+
+	/** Returns all strips of the wall. */
+	public Stream<StripOutline> strips() {
+		return runs.stream().flatMap(run -> run.strips().stream());
+	}
+
+	/** Returns all frames and strips of the wall, run by run. */
+	public Stream<Member> members() {
+		return runs.stream().flatMap(RunLayout::members);
+	}
 }

@@ -46,6 +46,27 @@ class EdgesTest {
 		RoomLayout layout = metric().gap("1200").wall("A", "1000").layout();
 		assertEquals(0, layout.frames().count());
 		assertTrue(runs(layout).get(0).reason().startsWith("Too short for a frame"));
+		PlainStretch refused = layout.infeasible().getFirst();
+		assertEquals("No frame fits at a gap of 1200 mm.", refused.reason());
+		assertEquals("The largest gap that leaves room for one is 250 mm.", refused.nearest(),
+				"derived: the tier is 900 - 60 - 140 = 700 high, (700 - 200) / 2");
+		assertEquals(1, metric().gap("250").wall("A", "1000").layout().frames().count());
+	}
+
+	@Test
+	void aRailFarAboveTheCeilingIsNotTalkedDownToTheCeiling() {
+		PlainStretch refused = metric().rail("7620").wall("A", "3000").layout().infeasible().getFirst();
+		assertEquals("The rail at 7620 mm is above the ceiling at 2400 mm.", refused.reason());
+		assertEquals("", refused.nearest());
+	}
+
+	@Test
+	void aRailInTheBaseSaysSoOnEveryWallWhateverStandsThere() {
+		RoomLayout layout = metric().rail("60").wall("A", "3000").outlet("500", "60", "70", "115").wall("B", "3000")
+				.window("500", "100", "900", "900", "60").wall("C", "250").wall("D", "3000").layout();
+		assertEquals(layout.walls().stream().map(WallLayout::wall).toList(), layout.infeasible().stream().map(PlainStretch::wall).toList());
+		layout.infeasible().forEach(stretch -> assertEquals(
+				"The rail from 0 mm to 60 mm lies in the base, which reaches up to 140 mm.", stretch.reason()));
 	}
 
 	@Test
@@ -97,10 +118,9 @@ class EdgesTest {
 	}
 
 	@Test
-	void aRailAboveTheCeilingIsRefusedWithTheNearestHeight() {
+	void aRailAboveTheCeilingIsRefused() {
 		RoomLayout layout = metric().rail("2500").wall("A", "2000").layout();
-		assertEquals("The rail at 2500 mm does not fit under the ceiling at 2400 mm.", layout.infeasible().get(0).reason());
-		assertEquals("The rail at 2400 mm would do.", layout.infeasible().get(0).nearest());
+		assertEquals("The rail at 2500 mm is above the ceiling at 2400 mm.", layout.infeasible().get(0).reason());
 		assertEquals(0, layout.frames().count());
 	}
 
@@ -119,7 +139,7 @@ class EdgesTest {
 	void aRailUnderTheBaseLeavesTheTierPlain() {
 		RoomLayout layout = metric().rail("150").wall("A", "2000").layout();
 		assertEquals(1, layout.objective().plain());
-		assertEquals("The rail from 90 mm to 150 mm leaves no height for frames above the base at 140 mm.",
+		assertEquals("The rail from 90 mm to 150 mm lies in the base, which reaches up to 140 mm.",
 				layout.infeasible().get(0).reason());
 	}
 

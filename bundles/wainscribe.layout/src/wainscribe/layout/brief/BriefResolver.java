@@ -74,6 +74,24 @@ public final class BriefResolver {
 				new LinkedHashSet<>(first(briefs, brief -> ifAny(brief.getBoardWalls())).orElse(List.of())), chosen(briefs));
 	}
 
+	/**
+	 * Returns the decisions for a pattern of strips: where no brief says anything about the moulding, and none was chosen for a
+	 * trial, a plain strip takes the place of the usual frame moulding.
+	 *
+	 * @param brief the decisions of a room, maybe changed for a trial
+	 * @param home  the home
+	 * @param room  the room
+	 */
+	public EffectiveBrief withStrips(EffectiveBrief brief, Home home, Room room) {
+		PracticeDefaults practice = new PracticeDefaults(brief.units());
+		MouldingSection usual = new MouldingSection("", practice.frameFace(), practice.frameThickness()); //$NON-NLS-1$
+		List<Brief> briefs = Stream.of(room.getBrief(), home.getBrief()).filter(Objects::nonNull).toList();
+		boolean decided = measure(briefs, ProfileUse.FRAME, Brief::getFace, TrimProfile::face).isPresent()
+				|| measure(briefs, ProfileUse.FRAME, Brief::getThickness, TrimProfile::thickness).isPresent();
+		return decided || !brief.frame().equals(usual) ? brief
+				: brief.withFrame(new MouldingSection("", practice.stripFace(), practice.stripThickness())); //$NON-NLS-1$
+	}
+
 	/** Returns the greatest measured height of a room, null where none was measured. */
 	private static Length height(Room room) {
 		return room.getHeight() != null ? room.getHeight()

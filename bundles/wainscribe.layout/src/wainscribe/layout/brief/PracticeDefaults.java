@@ -103,6 +103,31 @@ public final class PracticeDefaults {
 		return Length.ofMillimetres(200);
 	}
 
+	/** Returns the face of a plain strip: 2 1/2 in or 64 mm. */
+	public Length stripFace() {
+		return of(5, 2, 64);
+	}
+
+	/** Returns the projection of a plain strip: 1/2 in or 12 mm. */
+	public Length stripThickness() {
+		return of(1, 2, 12);
+	}
+
+	/** Returns the least width and height of a clear field between strips: 100 mm. */
+	public Length leastField() {
+		return Length.ofMillimetres(100);
+	}
+
+	/** Returns the lower end of the usual clear fields between battens: 12 in or 300 mm. */
+	public Length usualFieldLeast() {
+		return of(12, 1, 300);
+	}
+
+	/** Returns the upper end of the usual clear fields between battens: 18 in or 450 mm. */
+	public Length usualFieldMost() {
+		return of(18, 1, 450);
+	}
+
 	private Length of(long numerator, long denominator, long millimetres) {
 		return inch ? Length.ofInches(numerator, denominator) : Length.ofMillimetres(millimetres);
 	}

@@ -20,6 +20,8 @@ public final class BuiltInPatterns {
 				new BuiltIn("frames-two-tier", Messages.FramesTwoTier_Name, Messages.FramesTwoTier_Description, FramesTwoTier::new), //$NON-NLS-1$
 				new BuiltIn("frames-to-ceiling", Messages.FramesToCeiling_Name, Messages.FramesToCeiling_Description, FramesToCeiling::new), //$NON-NLS-1$
 				new BuiltIn("wide-centre", Messages.WideCentre_Name, Messages.WideCentre_Description, WideCentre::new), //$NON-NLS-1$
+				new BuiltIn("battens-under-rail", Messages.BattensUnderRail_Name, Messages.BattensUnderRail_Description, BattensUnderRail::new), //$NON-NLS-1$
+				new BuiltIn("boards-and-rails", Messages.BoardsAndRails_Name, Messages.BoardsAndRails_Description, BoardsAndRails::new), //$NON-NLS-1$
 				new BuiltIn("rail-and-base", Messages.RailAndBase_Name, Messages.RailAndBase_Description, RailAndBase::new), //$NON-NLS-1$
 				new BuiltIn("none", Messages.NoTreatment_Name, Messages.NoTreatment_Description, NoTreatment::new))); //$NON-NLS-1$
 	}

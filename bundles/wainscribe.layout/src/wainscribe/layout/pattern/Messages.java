@@ -5,6 +5,10 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+	public static String BattensUnderRail_Description;
+	public static String BattensUnderRail_Name;
+	public static String BoardsAndRails_Description;
+	public static String BoardsAndRails_Name;
 	public static String FramesToCeiling_Description;
 	public static String FramesToCeiling_Name;
 	public static String FramesTwoTier_Description;

@@ -13,15 +13,17 @@ import wainscribe.model.length.LengthUnit;
  * there. Every mark is an exact position rounded once, so errors do not add up along the wall: no mark is off by more than
  * half a mark of the tape.
  *
- * @param wall the wall
- * @param runs runs that have frames, in the order of the layout
+ * @param wall   the wall
+ * @param runs   runs that have frames, in the order of the layout
+ * @param strips strips, in the order of the layout
  */
-public record SetOut(Wall wall, List<RunMarks> runs) {
+public record SetOut(Wall wall, List<RunMarks> runs, List<StripMarks> strips) {
 
-	/** Refuses null and copies the list. */
+	/** Refuses null and copies the lists. */
 	public SetOut {
 		Objects.requireNonNull(wall);
 		runs = List.copyOf(runs);
+		strips = List.copyOf(strips);
 	}
 
 	/**
@@ -32,6 +34,6 @@ public record SetOut(Wall wall, List<RunMarks> runs) {
 	 */
 	public static SetOut of(WallLayout layout, LengthUnit units) {
 		return new SetOut(layout.wall(), layout.runs().stream().filter(run -> !run.frames().isEmpty())
-				.map(run -> RunMarks.of(run, units)).toList());
+				.map(run -> RunMarks.of(run, units)).toList(), layout.strips().map(strip -> StripMarks.of(strip, units)).toList());
 	}
 }

@@ -48,13 +48,13 @@ final class Alternatives {
 		RoomSolver solver = new RoomSolver(site.task());
 		if (score.frames() > 0) {
 			solver.best(gaps, 0, score.frames() - 1).filter(this::isAsFull).ifPresent(layout -> alternatives.add(of(site, layout,
-					bind(Messages.Alternatives_Fewer, Wording.frames(layout.score().frames()), Wording.frames(score.frames()),
-							wording.length(layout.gap()), difference(layout.score())))));
+					bind(Messages.Alternatives_Fewer, parts(layout.score().frames()), parts(score.frames()),
+							gap(layout), difference(layout.score())))));
 			solver.best(gaps, score.frames() + 1, Integer.MAX_VALUE).filter(this::isAsFull)
 					.filter(layout -> layout.score().tenths() < score.tenths())
 					.ifPresent(layout -> alternatives.add(of(site, layout,
-							bind(Messages.Alternatives_More, Wording.frames(layout.score().frames()), Wording.frames(score.frames()),
-									wording.length(layout.gap()), excess(layout.score()),
+							bind(Messages.Alternatives_More, parts(layout.score().frames()), parts(score.frames()),
+									gap(layout), excess(layout.score()),
 									excess(score)))));
 		}
 		long usual = site.task().defaultGap();
@@ -66,6 +66,14 @@ final class Alternatives {
 				.add(gap(RoomSite.of(room, site.brief().withGap(gap), site.pattern()), Messages.Alternatives_Gap)));
 		nearestRail.ifPresent(rail -> alternatives.add(rail(RoomSite.of(room, site.brief().withRailTop(rail), site.pattern()))));
 		return alternatives;
+	}
+
+	private String parts(int count) {
+		return Wording.parts(count, site.task());
+	}
+
+	private String gap(Layout layout) {
+		return wording.length(new ClearFields(site).gap(layout).units());
 	}
 
 	private boolean isAsFull(Layout layout) {
@@ -86,7 +94,7 @@ final class Alternatives {
 
 	private static Alternative of(RoomSite site, Layout layout, String sentence) {
 		RoomAssembly assembly = new RoomAssembly(site);
-		return new Alternative(sentence, new Length(layout.gap()), assembly.rail(), RoomAssembly.objective(layout.score()),
+		return new Alternative(sentence, new ClearFields(site).gap(layout), assembly.rail(), RoomAssembly.objective(layout.score()),
 				assembly.walls(layout, List.of(layout.gap())));
 	}
 

@@ -10,6 +10,7 @@ final class Messages extends NLS {
 	public static String Alternatives_Gap;
 	public static String Alternatives_More;
 	public static String Alternatives_Rail;
+	public static String BarredWording_Alone;
 	public static String BarredWording_AtAnyGap;
 	public static String BarredWording_AtGap;
 	public static String BarredWording_BarMany;
@@ -25,6 +26,11 @@ final class Messages extends NLS {
 	public static String Difference_OutOfBand;
 	public static String Difference_Plain;
 	public static String Difference_Splits;
+	public static String GapCheck_FieldTooNarrow;
+	public static String GapCheck_FieldTooWide;
+	public static String GapCheck_Largest;
+	public static String GapCheck_NoFrame;
+	public static String GapCheck_WidestField;
 	public static String PlainStretches_HeightUnknown;
 	public static String PlainStretches_NearestGap;
 	public static String PlainStretches_NearestRail;
@@ -32,9 +38,12 @@ final class Messages extends NLS {
 	public static String PlainStretches_NothingFits;
 	public static String PlainStretches_RailAboveCeiling;
 	public static String PlainStretches_RailHits;
+	public static String PlainStretches_RailInBase;
 	public static String PlainStretches_RailUnderBase;
+	public static String PlainStretches_RowsTooLow;
 	public static String PlainStretches_StockTooShort;
 	public static String PlainStretches_TooLow;
+	public static String PlainStretches_TooLowForStrips;
 	public static String RunReasons_AnchorBarred;
 	public static String RunReasons_AnchorLost;
 	public static String RunReasons_AnchorStock;
@@ -46,11 +55,14 @@ final class Messages extends NLS {
 	public static String RunReasons_Split;
 	public static String RunReasons_StockTooShort;
 	public static String RunReasons_TooShort;
+	public static String RunReasons_TooShortForStrips;
 	public static String RunReasons_TwoTiers;
 	public static String RunReasons_WideGap;
 	public static String Wording_And;
 	public static String Wording_Data;
 	public static String Wording_Door;
+	public static String Wording_Field;
+	public static String Wording_Fields;
 	public static String Wording_Frame;
 	public static String Wording_Frames;
 	public static String Wording_Panel;

@@ -40,13 +40,16 @@ final class PlainStretches {
 			for (int b = 0; b < wall.tiers().size(); b++) {
 				Layout.Filled filled = layout.walls().get(w).get(b);
 				Tier tier = wall.tiers().get(b);
+				if (filled.band().isPart()) {
+					continue;
+				}
 				if (isUnmeasured(wall, filled.band())) {
 					plain.add(new PlainStretch(wall.wall(), Length.ZERO, WallShape.of(wall.wall()).length(), tier,
 							Messages.PlainStretches_HeightUnknown, "")); //$NON-NLS-1$
 					continue;
 				}
 				for (Layout.Run run : filled.runs()) {
-					if (run.frameable() && run.frames().isEmpty()) {
+					if (run.frameable() && run.count() == 0 && !isRailInBase()) {
 						plain.add(new PlainStretch(wall.wall(), new Length(run.x0()), new Length(run.x1()), tier,
 								reason(wall, filled.band(), run, layout), nearest));
 					}
@@ -54,6 +57,18 @@ final class PlainStretches {
 			}
 		}
 		return plain;
+	}
+
+	/** Then the rail is refused on every wall, and nothing more needs saying. */
+	private boolean isRailInBase() {
+		return site.pattern().hasRail() && site.heights().railBottom().isLessThan(site.heights().baseTop());
+	}
+
+	private String rowsTooLow(long height) {
+		RoomTask task = site.task();
+		int rows = task.rows().get(0);
+		return NLS.bind(Messages.PlainStretches_RowsTooLow, new Object[] { wording.length(height), rows,
+				wording.length(rows * task.limits().least() + (rows - 1) * task.limits().face()) });
 	}
 
 	private static boolean isUnmeasured(WallSite wall, Band band) {
@@ -73,14 +88,14 @@ final class PlainStretches {
 					wording.length(site.heights().baseTop().units()) });
 		}
 		if (height < task.limits().least() + 2 * layout.gapY()) {
-			return NLS.bind(Messages.PlainStretches_TooLow, wording.length(Math.max(0, height)),
+			return NLS.bind(task.strips() == null ? Messages.PlainStretches_TooLow : Messages.PlainStretches_TooLowForStrips, wording.length(Math.max(0, height)),
 					wording.length(task.limits().least() + 2 * layout.gapY()));
 		}
 		BarredCounts barred = new BarredCounts(task, wall.task(), band, gaps, run.x0(), run.x1());
 		if (barred.byIsland().isEmpty()) {
 			return barred.isStockTooShort() ? NLS.bind(Messages.PlainStretches_StockTooShort, wording.length(task.limits().longest()))
-					: Messages.PlainStretches_NothingFits;
+					: task.strips() == null ? Messages.PlainStretches_NothingFits : rowsTooLow(height);
 		}
-		return new BarredWording(wording, gaps).sentence(wall.elements(), barred);
+		return new BarredWording(wording, gaps, task).sentence(wall.elements(), barred);
 	}
 }

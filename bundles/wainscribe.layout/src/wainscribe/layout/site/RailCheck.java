@@ -57,8 +57,12 @@ final class RailCheck {
 			Optional<Island> hit = paths.get(i).firstHit(top - face, top);
 			if (height > 0 && top > height) {
 				refusals.add(new PlainStretch(wall, Length.ZERO, WallShape.of(wall).length(), Tier.LOWER,
-						NLS.bind(Messages.PlainStretches_RailAboveCeiling, wording.length(top), wording.length(height)),
-						nearest(wording, top)));
+						NLS.bind(Messages.PlainStretches_RailAboveCeiling, wording.length(top), wording.length(height)), "")); //$NON-NLS-1$
+			} else if (isInBase(top)) {
+				refusals.add(new PlainStretch(wall, Length.ZERO, WallShape.of(wall).length(), Tier.LOWER,
+						NLS.bind(Messages.PlainStretches_RailInBase, new Object[] { wording.length(top - face), wording.length(top),
+								wording.length(site.heights().baseTop().units()) }),
+						"")); //$NON-NLS-1$
 			} else if (hit.isPresent()) {
 				Island island = hit.get();
 				refusals.add(new PlainStretch(wall, new Length(island.outline().x0()), new Length(island.outline().x1()), Tier.LOWER,
@@ -70,9 +74,13 @@ final class RailCheck {
 		return refusals;
 	}
 
+	private boolean isInBase(long top) {
+		return top - face < site.heights().baseTop().units();
+	}
+
 	private String nearest(Wording wording, long top) {
 		List<String> heights = new ArrayList<>();
-		clear(Math.min(top, lowestCeiling), this::lower).ifPresent(height -> heights.add(wording.length(height)));
+		clear(top, this::lower).ifPresent(height -> heights.add(wording.length(height)));
 		clear(top, this::higher).ifPresent(height -> heights.add(wording.length(height)));
 		return switch (heights.size()) {
 		case 0 -> ""; //$NON-NLS-1$

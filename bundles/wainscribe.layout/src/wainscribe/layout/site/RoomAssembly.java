@@ -20,6 +20,7 @@ import wainscribe.layout.solver.Layout;
 import wainscribe.layout.solver.Rank;
 import wainscribe.layout.solver.RoomSolver;
 import wainscribe.layout.solver.Score;
+import wainscribe.layout.solver.StripSizes;
 import wainscribe.model.Room;
 import wainscribe.model.length.Length;
 
@@ -55,9 +56,11 @@ public final class RoomAssembly {
 		Optional<Length> gap = trouble ? nearest.gap(layout.gap(), answer.gaps()) : Optional.empty();
 		List<PlainStretch> infeasible = new ArrayList<>(new RailCheck(room, site).refusals(wording));
 		infeasible.addAll(new PlainStretches(site, answer.gaps(), wording).of(layout, sentence(rail, gap)));
-		return new RoomLayout(room, site.brief().pattern(), site.brief().material(), new Length(layout.gap()),
-				new Length(layout.gapY()), rail(), site.brief().frame(), noted(walls(layout, answer.gaps()), layout), objective(layout.score()),
-				site.task().isCountable(),
+		List<WallLayout> walls = noted(walls(layout, answer.gaps()), layout);
+		infeasible.addAll(new GapCheck(site, wording).refusals(layout));
+		ClearFields fields = new ClearFields(site);
+		return new RoomLayout(room, site.brief().pattern(), site.brief().material(), fields.gap(layout), fields.gapY(layout), rail(),
+				site.brief().frame(), walls, objective(layout.score()), site.task().isCountable(),
 				advised ? new Alternatives(room, site, answer, wording).all(rail, gap) : List.of(), infeasible);
 	}
 
@@ -75,7 +78,7 @@ public final class RoomAssembly {
 			if (!runs.isEmpty()) {
 				RunLayout run = runs.get(0);
 				String reason = run.reason().isEmpty() ? note : note + ' ' + run.reason();
-				runs.set(0, new RunLayout(run.tier(), run.x0(), run.x1(), run.y0(), run.y1(), run.frames(), reason));
+				runs.set(0, run.withReason(reason));
 				all.set(w, new WallLayout(all.get(w).wall(), runs));
 				return all;
 			}
@@ -104,13 +107,14 @@ public final class RoomAssembly {
 	List<WallLayout> walls(Layout layout, List<Long> gaps) {
 		RunReasons reasons = new RunReasons(site.task(), layout, gaps, wording);
 		Set<String> names = new HashSet<>();
+		StripSizes strips = site.task().strips();
 		List<WallLayout> walls = new ArrayList<>();
 		for (int i = 0; i < site.walls().size(); i++) {
 			WallSite wall = site.walls().get(i);
 			String name = wall.wall().getName() == null ? String.valueOf(i + 1) : wall.wall().getName();
 			String unique = names.contains(name) ? name + '/' + (i + 1) : name;
 			names.add(unique);
-			walls.add(new WallAssembly(wall, unique, layout, reasons).wall(layout.walls().get(i)));
+			walls.add(new WallAssembly(wall, unique, layout, reasons, strips == null ? null : new StripAssembly(unique, strips)).wall(layout.walls().get(i)));
 		}
 		return walls;
 	}

@@ -3,14 +3,18 @@ package wainscribe.layout.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import wainscribe.layout.EffectiveBrief;
 import wainscribe.layout.brief.PracticeDefaults;
+import wainscribe.layout.pattern.StripRhythm;
 import wainscribe.layout.pattern.TierBand;
 import wainscribe.layout.pattern.TrimHeights;
 import wainscribe.layout.pattern.WallPattern;
 import wainscribe.layout.solver.Limits;
 import wainscribe.layout.solver.RoomTask;
+import wainscribe.layout.solver.StripSizes;
+import wainscribe.layout.solver.WallTask;
 import wainscribe.model.Room;
 import wainscribe.model.length.Length;
 
@@ -36,23 +40,41 @@ public record RoomSite(EffectiveBrief brief, WallPattern pattern, TrimHeights he
 		TrimHeights heights = Heights.of(room, brief);
 		List<TierBand> bands = pattern.bands(heights);
 		Length railTop = pattern.hasRail() ? heights.railTop() : null;
-		boolean combustible = Clearance.isCombustible(brief.material());
-		List<WallSite> walls = room.getWalls().stream().map(wall -> WallSite.of(wall, bands, railTop, combustible)).toList();
 		PracticeDefaults practice = new PracticeDefaults(brief.units());
+		Limits limits = limits(brief, practice, pattern);
+		StripSizes strips = pattern.strips().map(rhythm -> strips(brief, practice, rhythm)).orElse(null);
+		boolean combustible = Clearance.isCombustible(brief.material());
+		List<WallSite> walls = room.getWalls().stream()
+				.map(wall -> WallSite.of(wall, bands, railTop, combustible, limits, strips)).toList();
+		List<WallTask> tasks = walls.stream().map(WallSite::task).toList();
+		RoomTask task = strips == null ? frames(brief, practice, limits, tasks)
+				: new RoomTask(tasks, limits, 0, 0, List.of(0L), List.of(), strips);
+		return new RoomSite(brief, pattern, heights, walls, task);
+	}
+
+	private static RoomTask frames(EffectiveBrief brief, PracticeDefaults practice, Limits limits, List<WallTask> walls) {
 		List<Long> gaps = brief.gap().map(gap -> List.of(Math.max(0, gap.units())))
 				.orElseGet(() -> range(practice.usualGapLeast(), practice.usualGapMost(), practice.gapStep()));
 		List<Long> wide = brief.gap().isPresent() ? List.of()
 				: range(practice.wideGapLeast(), practice.wideGapMost(), practice.gapStep());
-		RoomTask task = new RoomTask(walls.stream().map(WallSite::task).toList(), limits(brief, practice, pattern.rhythm().centre()),
-				brief.fixedGapY() == null ? -1 : Math.max(0, brief.fixedGapY().units()), practice.gap().units(), gaps, wide);
-		return new RoomSite(brief, pattern, heights, walls, task);
+		return new RoomTask(walls, limits, brief.fixedGapY() == null ? -1 : Math.max(0, brief.fixedGapY().units()),
+				practice.gap().units(), gaps, wide);
 	}
 
-	private static Limits limits(EffectiveBrief brief, PracticeDefaults practice, int rhythm) {
+	/** A gap asked for is the width of the fields between strips that is aimed at. */
+	private static StripSizes strips(EffectiveBrief brief, PracticeDefaults practice, StripRhythm rhythm) {
+		List<Integer> rows = IntStream.rangeClosed(rhythm.fewestRows(), rhythm.mostRows()).boxed().toList();
+		return new StripSizes(rhythm.boardsAtEnds(), rows, practice.usualFieldLeast().units(), practice.usualFieldMost().units(),
+				brief.gap().map(gap -> Math.max(0, gap.units())).orElse(-1L));
+	}
+
+	private static Limits limits(EffectiveBrief brief, PracticeDefaults practice, WallPattern pattern) {
 		long face = Math.max(0, brief.frame().face().units());
-		return new Limits(face, Math.max(practice.leastFrame().units(), FACES_IN_LEAST_WIDTH * face),
-				brief.longestStock().map(Length::units).orElse(Limits.UNLIMITED), units(brief.widthMin()), units(brief.widthMax()),
-				rhythm);
+		boolean strips = pattern.strips().isPresent();
+		long least = strips ? Math.max(practice.leastField().units(), face)
+				: Math.max(practice.leastFrame().units(), FACES_IN_LEAST_WIDTH * face);
+		return new Limits(face, least, brief.longestStock().map(Length::units).orElse(Limits.UNLIMITED), units(brief.widthMin()),
+				units(brief.widthMax()), strips ? 1 : pattern.rhythm().centre());
 	}
 
 	private static long units(Length wish) {

@@ -48,8 +48,9 @@ final class RunReasons {
 		filled.lost().stream().filter(lost -> lost.x0() >= run.x0() && lost.x0() < run.x1())
 				.forEach(lost -> sentences.add(lost(site, filled, lost)));
 		if (!run.frameable()) {
-			sentences.add(NLS.bind(Messages.RunReasons_TooShort, wording.length(run.x1() - run.x0()),
-					wording.length(task.limits().least() + 2 * layout.gap())));
+			long shortest = new Expectation(task, site.task(), filled.band(), layout).shortest(run.x0(), run.x1());
+			sentences.add(NLS.bind(task.strips() == null ? Messages.RunReasons_TooShort : Messages.RunReasons_TooShortForStrips,
+					wording.length(run.x1() - run.x0()), wording.length(shortest)));
 		} else {
 			String count = count(site, filled, run);
 			if (!count.isEmpty()) {
@@ -70,7 +71,7 @@ final class RunReasons {
 			last++;
 		}
 		BarredCounts barred = new BarredCounts(task, site.task(), filled.band(), gaps, run.x0(), runs.get(last).x1());
-		return new BarredWording(wording, gaps).sentence(site.elements(), barred);
+		return new BarredWording(wording, gaps, task).sentence(site.elements(), barred);
 	}
 
 	private String lost(WallSite site, Layout.Filled filled, Layout.Lost lost) {
@@ -86,10 +87,10 @@ final class RunReasons {
 	private String count(WallSite site, Layout.Filled filled, Layout.Run run) {
 		Expectation expectation = new Expectation(task, site.task(), filled.band(), layout);
 		int expected = expectation.frames(run.x0(), run.x1());
-		if (expected == 0 || expected == run.frames().size()) {
+		if (expected == 0 || expected == run.count()) {
 			return ""; //$NON-NLS-1$
 		}
-		String frames = Wording.frames(expected);
+		String frames = Wording.parts(expected, task);
 		List<Island> barring = expectation.barring(run.x0(), run.x1(), expected);
 		if (!barring.isEmpty()) {
 			return NLS.bind(Messages.RunReasons_BarredByThing, frames, things(site, barring));
@@ -101,7 +102,7 @@ final class RunReasons {
 		if (!near.isEmpty()) {
 			return NLS.bind(Messages.RunReasons_Near, frames, things(site, near));
 		}
-		return run.frames().isEmpty() || site.tiers().size() < 2 ? "" : NLS.bind(Messages.RunReasons_TwoTiers, frames); //$NON-NLS-1$
+		return run.count() == 0 || task.strips() != null || site.tiers().size() < 2 ? "" : NLS.bind(Messages.RunReasons_TwoTiers, frames); //$NON-NLS-1$
 	}
 
 	String of(WallSite site, Bay bay) {

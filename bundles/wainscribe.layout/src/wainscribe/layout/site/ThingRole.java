@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.layout.site;
 
+import wainscribe.layout.clearance.Blockers;
 import wainscribe.model.Box;
-import wainscribe.model.BoxType;
 import wainscribe.model.Fixture;
 
 /** What a surveyed thing means to a run of frames. All distances are common practice but those that a rule cites. */
@@ -46,7 +46,7 @@ public enum ThingRole {
 
 	/** Returns the role of a box; a distribution panel is large and cuts a run like a fixture. */
 	public static ThingRole of(Box box) {
-		return box.getType() == BoxType.PANEL ? BLOCKER : PLATE;
+		return Blockers.blocks(box) ? BLOCKER : PLATE;
 	}
 
 	/** Returns the role of a fixture; one that trim runs behind cuts nothing. */
@@ -54,13 +54,14 @@ public enum ThingRole {
 		if (fixture.getType() == null) {
 			return NONE;
 		}
+		if (Blockers.blocks(fixture)) {
+			return BLOCKER;
+		}
 		return switch (fixture.getType()) {
-		case TOILET, BIDET, VANITY, BASIN, SINK, TUB, SHOWER, HEATER, RADIATOR, MIRROR, CABINET, RANGE, COOKTOP, HOOD, APPLIANCE, WASHER, FIREPLACE ->
-			Boolean.TRUE.equals(fixture.getBehind()) ? NONE : BLOCKER;
 		case REGISTER, GRILLE -> GRILLE;
 		case THERMOSTAT, KEYPAD -> CONTROL;
 		case TOWEL_BAR, TOWEL_RING, ROBE_HOOK, TP_HOLDER, SCONCE, GRAB_BAR -> ACCESSORY;
-		case SHELF, ART, HANDRAIL -> NONE;
+		default -> NONE;
 		};
 	}
 }

@@ -31,9 +31,16 @@ final class WallAssembly {
 	private final String wallName;
 	private final RunReasons reasons;
 	private final Layout layout;
+	private final StripAssembly strips;
 	private final Map<Tier, Integer> numbers = new HashMap<>();
 
-	WallAssembly(WallSite site, String wallName, Layout layout, RunReasons reasons) {
+	/**
+	 * Creates the assembly of a wall.
+	 *
+	 * @param strips names its strips, null for frames
+	 */
+	WallAssembly(WallSite site, String wallName, Layout layout, RunReasons reasons, StripAssembly strips) {
+		this.strips = strips;
 		this.site = site;
 		this.wallName = wallName;
 		this.layout = layout;
@@ -50,7 +57,7 @@ final class WallAssembly {
 			if (!filled.band().placed().isEmpty()) {
 				runs.add(placed(tier, filled.band()));
 			}
-			addRuns(runs, tier, filled);
+			addRuns(filled.band().isPart() ? tier == Tier.OVER ? over : under : runs, tier, filled);
 			for (Bay bay : filled.bays()) {
 				(bay.over() ? over : under).add(bay(bay));
 			}
@@ -63,7 +70,7 @@ final class WallAssembly {
 	private void addRuns(List<RunLayout> runs, Tier tier, Layout.Filled filled) {
 		Band band = filled.band();
 		long end = WallShape.of(site.wall()).length().units();
-		boolean cut = !band.isLevel() && band.x0() < band.x1() && band.placed().isEmpty();
+		boolean cut = !band.isPart() && !band.isLevel() && band.x0() < band.x1() && band.placed().isEmpty();
 		if (cut && band.x0() > 0) {
 			runs.add(stretch(tier, band, 0, band.x0(), List.of(), Messages.RunReasons_SlopeTooLow));
 		}
@@ -74,6 +81,11 @@ final class WallAssembly {
 	}
 
 	private RunLayout run(Tier tier, Layout.Filled filled, Layout.Run run) {
+		if (strips != null) {
+			Band band = filled.band();
+			return new RunLayout(tier, new Length(run.x0()), new Length(run.x1()), new Length(band.bottom().at(run.x0())),
+					new Length(band.top().at(run.x0())), List.of(), strips.of(tier, run), reasons.of(site, filled, run));
+		}
 		List<FrameOutline> frames = run.frames().stream()
 				.map(quad -> frame(tier, run.anchor() ? FrameRole.ANCHOR : FrameRole.RUN, quad)).toList();
 		long x0 = run.anchor() ? run.x0() - layout.gap() : run.x0();
@@ -103,7 +115,7 @@ final class WallAssembly {
 				.map(bay -> new RunLayout(bay.tier(), bay.x0(), bay.x1(), bay.y0(), bay.y1(),
 						bay.frames().stream().map(frame -> new FrameOutline(id(bay.tier()), frame.tier(), frame.role(), frame.x(),
 								frame.y(), frame.width(), frame.height(), frame.rise(), frame.riseTop())).toList(),
-						bay.reason()))
+						strips == null ? List.of() : strips.numbered(bay.strips()), bay.reason()))
 				.toList();
 	}
 
@@ -125,7 +137,7 @@ final class WallAssembly {
 		return wallName + '-' + letter(tier) + numbers.merge(tier, 1, Integer::sum);
 	}
 
-	private static char letter(Tier tier) {
+	static char letter(Tier tier) {
 		return switch (tier) {
 		case LOWER -> 'L';
 		case UPPER -> 'U';

@@ -8,8 +8,10 @@ import wainscribe.layout.Tier;
 import wainscribe.layout.pattern.BandEdge;
 import wainscribe.layout.pattern.TierBand;
 import wainscribe.layout.solver.Band;
+import wainscribe.layout.solver.Limits;
 import wainscribe.layout.solver.Line;
 import wainscribe.layout.solver.Quad;
+import wainscribe.layout.solver.StripSizes;
 import wainscribe.layout.solver.WallTask;
 import wainscribe.model.Placed;
 import wainscribe.model.PlacedFrame;
@@ -35,8 +37,10 @@ record WallSite(Wall wall, WallTask task, List<Tier> tiers, List<Placed> element
 	 * @param bands   bands of the pattern
 	 * @param railTop top of the rail above the floor line, null without a rail
 	 * @param combustible whether the mouldings can burn
+	 * @param limits  sizes that hold in the room
+	 * @param strips  sizes of strips, null for frames
 	 */
-	static WallSite of(Wall wall, List<TierBand> bands, Length railTop, boolean combustible) {
+	static WallSite of(Wall wall, List<TierBand> bands, Length railTop, boolean combustible, Limits limits, StripSizes strips) {
 		WallSurvey survey = new WallSurvey(wall, combustible);
 		Lines lines = new Lines(wall, railTop);
 		List<List<Quad>> placed = new ArrayList<>();
@@ -53,11 +57,25 @@ record WallSite(Wall wall, WallTask task, List<Tier> tiers, List<Placed> element
 			filled.add(new Band(band.bottom(), band.top(), band.x0(), band.x1(), band.underWindows(), placed.get(i)));
 			tiers.add(bands.get(i).tier());
 		}
+		if (strips != null) {
+			addParts(filled, tiers, new OpeningParts(limits, strips, new WallTask(List.of(), survey.barriers(), List.of()).barriers()));
+		}
 		if (!extra.isEmpty()) {
 			filled.add(new Band(lines.floor, lines.ceiling, 0, lines.length, false, extra));
 			tiers.add(Tier.EXTRA);
 		}
 		return new WallSite(wall, new WallTask(filled, survey.barriers(), survey.islands()), tiers, survey.elements());
+	}
+
+	private static void addParts(List<Band> filled, List<Tier> tiers, OpeningParts openings) {
+		for (Band tier : List.copyOf(filled)) {
+			if (tier.placed().isEmpty() && tier.x0() < tier.x1()) {
+				openings.of(tier).forEach(part -> {
+					filled.add(part.band());
+					tiers.add(part.over() ? Tier.OVER : Tier.UNDER);
+				});
+			}
+		}
 	}
 
 	/** The floor and ceiling line of a wall and the bands between them. */

@@ -4,12 +4,12 @@ package wainscribe.layout.site;
 import java.util.ArrayList;
 import java.util.List;
 
+import wainscribe.layout.clearance.Blockers;
+import wainscribe.layout.clearance.Kept;
 import wainscribe.layout.solver.Barrier;
 import wainscribe.layout.solver.Island;
 import wainscribe.model.Box;
 import wainscribe.model.Fixture;
-import wainscribe.model.FixtureType;
-import wainscribe.model.HeatSource;
 import wainscribe.model.Opening;
 import wainscribe.model.OpeningKind;
 import wainscribe.model.Placed;
@@ -89,20 +89,10 @@ final class WallSurvey {
 	}
 
 	private void addHeat(Fixture fixture, int number) {
-		Outline outline = Outlines.of(fixture);
-		if (fixture.getType() == FixtureType.HEATER && fixture.getHeat() == HeatSource.ELECTRIC) {
-			barriers.add(new Barrier(box(outline), Clearance.HEATER, Clearance.HEATER, Clearance.HEATER, Barrier.Kind.FIXTURE,
-					number));
-		} else if (fixture.getType() == FixtureType.RANGE || fixture.getType() == FixtureType.COOKTOP) {
-			barriers.add(new Barrier(box(outline), 0, 0, Clearance.ABOVE_RANGE, Barrier.Kind.FIXTURE, number));
-		} else if (fixture.getType() == FixtureType.FIREPLACE && fixture.getOpeningWidth() != null
-				&& fixture.getOpeningHeight() != null && !isNegative(fixture.getOpeningWidth())
-				&& !isNegative(fixture.getOpeningHeight())) {
-			Length x = fixture.getOpeningX() == null
-					? outline.x0().plus(outline.width().minus(fixture.getOpeningWidth()).dividedBy(2)) : fixture.getOpeningX();
-			Outline fire = Outline.ofSize(x, outline.y0(), fixture.getOpeningWidth(), fixture.getOpeningHeight());
-			barriers.add(new Barrier(box(fire), Clearance.FIREPLACE_OPENING, Clearance.FIREPLACE_OPENING,
-					Clearance.FIREPLACE_OPENING, Barrier.Kind.FIXTURE, number));
+		List<Kept> kept = Blockers.of(fixture, combustible);
+		for (Kept heat : kept.subList(1, kept.size())) {
+			barriers.add(new Barrier(box(heat.outline()), heat.sides().units(), heat.below().units(), heat.above().units(),
+					Barrier.Kind.FIXTURE, number));
 		}
 	}
 

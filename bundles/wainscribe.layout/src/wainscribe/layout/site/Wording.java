@@ -8,6 +8,7 @@ import java.util.Locale;
 
 import org.eclipse.osgi.util.NLS;
 
+import wainscribe.layout.solver.RoomTask;
 import wainscribe.model.Box;
 import wainscribe.model.BoxType;
 import wainscribe.model.Fixture;
@@ -84,8 +85,11 @@ final class Wording {
 		return NLS.bind(Messages.Wording_And, String.join(", ", all), last); //$NON-NLS-1$
 	}
 
-	/** Returns {@code 1 frame} or {@code 3 frames}. */
-	static String frames(int count) {
+	/** Returns {@code 1 frame} or {@code 3 frames}, for strips {@code 3 fields}. */
+	static String parts(int count, RoomTask task) {
+		if (task.strips() != null) {
+			return NLS.bind(count == 1 ? Messages.Wording_Field : Messages.Wording_Fields, count);
+		}
 		return NLS.bind(count == 1 ? Messages.Wording_Frame : Messages.Wording_Frames, count);
 	}
 }

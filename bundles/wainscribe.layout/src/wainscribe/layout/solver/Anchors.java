@@ -17,7 +17,7 @@ final class Anchors {
 		this.gap = gap;
 	}
 
-	/** Returns one cut for each anchor; {@link FrameFit#ILLEGAL} as its near distances when it cannot be. */
+	/** Returns one cut for each anchor; {@link RunFit#ILLEGAL} as its near distances when it cannot be. */
 	List<Cut> find(WallTask wall, Band band, List<Cut> blocked) {
 		List<long[]> spans = new ArrayList<>();
 		for (Barrier barrier : wall.barriers()) {

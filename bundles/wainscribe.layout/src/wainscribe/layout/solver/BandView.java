@@ -14,14 +14,16 @@ import java.util.List;
 final class BandView {
 
 	private final Band band;
-	private final FrameFit fit;
+	private final RunFit fit;
+	private final FrameFit frames;
 	private final List<Cut> cuts;
 	private final List<Bay> bays;
 	private final List<Cut> lostAnchors;
 
-	private BandView(Band band, FrameFit fit, List<Cut> cuts, List<Bay> bays, List<Cut> lostAnchors) {
+	private BandView(Band band, RunFit fit, FrameFit frames, List<Cut> cuts, List<Bay> bays, List<Cut> lostAnchors) {
 		this.band = band;
 		this.fit = fit;
+		this.frames = frames;
 		this.cuts = cuts;
 		this.bays = bays;
 		this.lostAnchors = lostAnchors;
@@ -30,25 +32,27 @@ final class BandView {
 	/**
 	 * Looks at a band.
 	 *
+	 * @param rows       rows of fields, 1 for frames
 	 * @param withSplits whether islands may be made barriers
 	 */
-	static BandView of(RoomTask room, WallTask wall, Band band, long gap, boolean withSplits) {
+	static BandView of(RoomTask room, WallTask wall, Band band, long gap, int rows, boolean withSplits) {
 		long gapY = room.vertical(gap);
-		FrameFit fit = new FrameFit(room.limits(), wall.islands(), band.bottom(), band.top(), gap, gapY);
+		FrameFit frames = new FrameFit(room.limits(), wall.islands(), band.bottom(), band.top(), gap, gapY);
+		RunFit fit = room.strips() == null ? frames : room.fit(wall, band, gap, rows);
 		Band seen = framedPart(band, room.limits().least(), gapY);
 		if (!band.placed().isEmpty() || seen.x0() >= seen.x1()) {
-			return new BandView(seen, fit, List.of(), List.of(), List.of());
+			return new BandView(seen, fit, frames, List.of(), List.of(), List.of());
 		}
 		List<Cut> cuts = new ArrayList<>(blocked(wall, seen, gap, gapY));
-		List<Cut> anchors = seen.underWindows() ? new Anchors(room.limits(), fit, gap).find(wall, seen, cuts) : List.of();
-		List<Cut> splits = withSplits ? splits(wall, seen, cuts) : List.of();
-		List<Bay> bays = new Bays(room.limits(), wall, gap, gapY).find(seen);
-		List<Cut> lost = anchors.stream().filter(anchor -> anchor.near() == FrameFit.ILLEGAL).toList();
-		anchors.stream().filter(anchor -> anchor.near() != FrameFit.ILLEGAL).forEach(cuts::add);
+		List<Cut> anchors = seen.underWindows() ? new Anchors(room.limits(), frames, gap).find(wall, seen, cuts) : List.of();
+		List<Cut> splits = withSplits && !band.isPart() ? splits(wall, seen, cuts) : List.of();
+		List<Bay> bays = room.strips() == null ? new Bays(room.limits(), wall, gap, gapY).find(seen) : List.of();
+		List<Cut> lost = anchors.stream().filter(anchor -> anchor.near() == RunFit.ILLEGAL).toList();
+		anchors.stream().filter(anchor -> anchor.near() != RunFit.ILLEGAL).forEach(cuts::add);
 		cuts.addAll(splits);
 		cuts.sort(Comparator.comparingLong(Cut::x0).thenComparingLong(Cut::x1).thenComparing(Cut::kind)
 				.thenComparingInt(Cut::element));
-		return new BandView(seen, fit, List.copyOf(cuts), bays, lost);
+		return new BandView(seen, fit, frames, List.copyOf(cuts), bays, lost);
 	}
 
 	/**
@@ -76,7 +80,7 @@ final class BandView {
 			}
 		}
 		return new Band(band.bottom(), band.top(), left ? band.x0() : high, left ? high : band.x1(), band.underWindows(),
-				band.placed());
+				band.placed(), band.part());
 	}
 
 	private static List<Cut> blocked(WallTask wall, Band band, long gap, long gapY) {
@@ -136,8 +140,13 @@ final class BandView {
 		return band;
 	}
 
-	FrameFit fit() {
+	RunFit fit() {
 		return fit;
+	}
+
+	/** Returns the fit of single frames: anchors, bays and placed ones. */
+	FrameFit frames() {
+		return frames;
 	}
 
 	/** Returns the cuts; empty when the band takes no runs. */

@@ -16,7 +16,7 @@ public final class BarredCounts {
 	private boolean stockTooShort;
 
 	/**
-	 * Tries every number of frames at every gap.
+	 * Tries every number of frames, or of fields, at every gap and number of rows.
 	 *
 	 * @param task the problem
 	 * @param wall the wall
@@ -27,14 +27,17 @@ public final class BarredCounts {
 	 */
 	public BarredCounts(RoomTask task, WallTask wall, Band band, List<Long> gaps, long x0, long x1) {
 		for (long gap : gaps) {
-			FrameFit fit = new FrameFit(task.limits(), wall.islands(), band.bottom(), band.top(), gap, task.vertical(gap));
-			for (int n = 1; n <= fit.most(x1 - x0); n += fit.step()) {
-				int count = n;
-				counts.add(n);
-				fit.barring(x0, x1, n)
-						.forEach(island -> byIsland.computeIfAbsent(island.element(), key -> new TreeSet<>()).add(count));
-				stockTooShort |= fit.isTooLong(x0, x1, n);
-			}
+			task.rows().forEach(rows -> count(task.fit(wall, band, gap, rows), x0, x1));
+		}
+	}
+
+	private void count(RunFit fit, long x0, long x1) {
+		for (int n = fit.fewest(x0, x1); n <= fit.most(x0, x1); n += fit.step()) {
+			int count = n;
+			counts.add(n);
+			fit.barring(x0, x1, n)
+					.forEach(island -> byIsland.computeIfAbsent(island.element(), key -> new TreeSet<>()).add(count));
+			stockTooShort |= fit.isTooLong(x0, x1, n);
 		}
 	}
 

@@ -56,7 +56,7 @@ final class Bays {
 		Quad frame = fit.quad(x0, x1 - x0);
 		if (isClear(frame, group)) {
 			int near = fit.near(x0, x1 - x0);
-			boolean legal = near != FrameFit.ILLEGAL;
+			boolean legal = near != RunFit.ILLEGAL;
 			bays.add(new Bay(over, bottom, top, frame, legal, legal ? near : 0, group.get(0).element()));
 		}
 	}

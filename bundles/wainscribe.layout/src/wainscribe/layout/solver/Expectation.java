@@ -12,7 +12,7 @@ public final class Expectation {
 	private final RoomTask task;
 	private final WallTask wall;
 	private final Layout layout;
-	private final FrameFit fit;
+	private final RunFit fit;
 
 	/**
 	 * Creates the expectation of a tier.
@@ -26,17 +26,17 @@ public final class Expectation {
 		this.task = task;
 		this.wall = wall;
 		this.layout = layout;
-		fit = band == null ? null : fit(band.bottom(), band.top());
+		fit = band == null ? null : task.fit(wall, band, layout.gap(), layout.rows());
 	}
 
 	private FrameFit fit(Line bottom, Line top) {
 		return new FrameFit(task.limits(), wall.islands(), bottom, top, layout.gap(), layout.gapY());
 	}
 
-	/** Returns the number of frames expected in a run, 0 if it is too short for one. */
+	/** Returns the number of frames, or of fields, expected in a run, 0 if it is too short for one. */
 	public int frames(long x0, long x1) {
 		int best = 0;
-		for (int n = 1; n <= fit.most(x1 - x0); n += fit.step()) {
+		for (int n = fit.fewest(x0, x1); n <= fit.most(x0, x1); n += fit.step()) {
 			if (best == 0 || isBetter(x0, x1, n, best)) {
 				best = n;
 			}
@@ -50,11 +50,11 @@ public final class Expectation {
 		if (out != bestOut) {
 			return bestOut;
 		}
-		return distance(x1 - x0, n) < distance(x1 - x0, best);
+		return distance(x0, x1, n) < distance(x0, x1, best);
 	}
 
-	private long distance(long length, int n) {
-		return Module.distance(fit.moduleWidth(length, n), layout.window());
+	private long distance(long x0, long x1, int n) {
+		return Module.distance(fit.moduleWidth(x0, x1, n), layout.window());
 	}
 
 	/** Returns the islands that bar a number of frames in a run. */
@@ -64,14 +64,22 @@ public final class Expectation {
 
 	/** Returns the islands that a number of frames would come near to in a run. */
 	public List<Island> near(long x0, long x1, int n) {
-		List<Quad> frames = fit.frames(x0, x1, n);
-		return wall.islands().stream().filter(island -> island.warning() > 0 && frames.stream()
-				.anyMatch(frame -> fit.isMet(frame, island.outline(), island.warning()))).toList();
+		return fit.nearTo(x0, x1, n);
 	}
 
 	/** Tells whether a number of frames would need pieces longer than can be had. */
 	public boolean isTooLong(long x0, long x1, int n) {
 		return fit.isTooLong(x0, x1, n);
+	}
+
+	/** Returns the shortest run that takes anything between two ends. */
+	public long shortest(long x0, long x1) {
+		return fit.shortest(x0, x1);
+	}
+
+	/** Returns the widest field that strips leave in a run, 0 if it is too short for any. */
+	public long widest(long x0, long x1) {
+		return fit.most(x0, x1) == 0 ? 0 : Module.units(fit.moduleWidth(x0, x1, fit.fewest(x0, x1)));
 	}
 
 	/** Returns the islands that bar a bay. */

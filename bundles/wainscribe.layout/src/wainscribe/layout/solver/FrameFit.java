@@ -10,10 +10,7 @@ import java.util.List;
  * A strip is too near an island when it meets the island's outline grown by its margin on all sides, square corners
  * included, unless that grown outline lies wholly in the frame's field. An island with no margin may not be touched.
  */
-final class FrameFit {
-
-	/** Answer of {@link #near} for frames that may not be. */
-	static final int ILLEGAL = -1;
+final class FrameFit implements RunFit {
 
 	private static final long TALL = 800L * 8000;
 	private static final int FEWEST_ROUND_CENTRE = 3;
@@ -49,8 +46,19 @@ final class FrameFit {
 		return top.at(x) - bottom.at(x);
 	}
 
-	/** Returns the most frames whose width is not under the least. */
-	int most(long length) {
+	@Override
+	public long shortest(long x0, long x1) {
+		return limits.least() + 2 * gap;
+	}
+
+	@Override
+	public int fewest(long x0, long x1) {
+		return 1;
+	}
+
+	@Override
+	public int most(long x0, long x1) {
+		long length = x1 - x0;
 		long equal = Math.max(0, (length - gap) / (limits.least() + gap));
 		if (limits.rhythm() == 1) {
 			return (int) equal;
@@ -59,28 +67,18 @@ final class FrameFit {
 		return (int) (most < FEWEST_ROUND_CENTRE ? Math.min(1, equal) : most - 1 + most % 2);
 	}
 
-	/** Returns by how much the numbers of frames that a run may take differ; the first is one. */
-	int step() {
+	@Override
+	public int step() {
 		return limits.rhythm() == 1 ? 1 : 2;
 	}
 
-	/** Returns the width, finer than units, by which n frames of a run count for the module, see {@link Module}. */
-	long moduleWidth(long length, int n) {
-		return Module.width(length - gap * (n + 1), Division.parts(n, limits.rhythm()));
+	@Override
+	public long moduleWidth(long x0, long x1, int n) {
+		return Module.width(x1 - x0 - gap * (n + 1), Division.parts(n, limits.rhythm()));
 	}
 
-	/** Tells whether a stretch is long enough for a frame. */
-	boolean isFrameable(long length) {
-		return length >= limits.least() + 2 * gap;
-	}
-
-	/** Tells whether a stretch is frameable but takes one frame only. */
-	boolean isPier(long length) {
-		return isFrameable(length) && most(length) == 1;
-	}
-
-	/** Returns n frames of a run. */
-	List<Quad> frames(long x0, long x1, int n) {
+	@Override
+	public List<Quad> members(long x0, long x1, int n) {
 		Division division = division(x0, x1, n);
 		List<Quad> frames = new ArrayList<>(n);
 		for (int i = 0; i < n; i++) {
@@ -93,8 +91,8 @@ final class FrameFit {
 		return Division.of(x1 - x0 - gap * (n + 1), n, limits.rhythm());
 	}
 
-	/** Tells whether n frames of a run would need pieces longer than can be had. */
-	boolean isTooLong(long x0, long x1, int n) {
+	@Override
+	public boolean isTooLong(long x0, long x1, int n) {
 		return division(x0, x1, n).widest() > limits.longest();
 	}
 
@@ -105,12 +103,8 @@ final class FrameFit {
 		return new Quad(x, width, y, upper - y, bottom.at(x + width) - y, top.at(x + width) - upper);
 	}
 
-	/**
-	 * Counts near distances of n frames in a run.
-	 *
-	 * @return the count, or {@link #ILLEGAL}
-	 */
-	int near(long x0, long x1, int n) {
+	@Override
+	public int near(long x0, long x1, int n) {
 		Division division = division(x0, x1, n);
 		if (division.width() < limits.least() || division.widest() > limits.longest()) {
 			return ILLEGAL;
@@ -147,8 +141,8 @@ final class FrameFit {
 		return count;
 	}
 
-	/** Returns the islands that bar n frames in a run. */
-	List<Island> barring(long x0, long x1, int n) {
+	@Override
+	public List<Island> barring(long x0, long x1, int n) {
 		Division division = division(x0, x1, n);
 		return islands.stream().filter(island -> near(island, x0 + gap, division) == ILLEGAL).toList();
 	}
@@ -211,8 +205,15 @@ final class FrameFit {
 				|| bottom.plumb(width) <= limits.longest() && top.plumb(width) <= limits.longest();
 	}
 
-	/** Tells whether frames of a run leave the band of widths that go with their height, or the widths wished. */
-	boolean isOutOfBand(long x0, long x1, int n) {
+	@Override
+	public List<Island> nearTo(long x0, long x1, int n) {
+		List<Quad> frames = members(x0, x1, n);
+		return islands.stream().filter(island -> island.warning() > 0
+				&& frames.stream().anyMatch(frame -> isMet(frame, island.outline(), island.warning()))).toList();
+	}
+
+	@Override
+	public boolean isOutOfBand(long x0, long x1, int n) {
 		long total = x1 - x0 - gap * (n + 1);
 		int parts = Division.parts(n, limits.rhythm());
 		long wide = total * limits.rhythm();

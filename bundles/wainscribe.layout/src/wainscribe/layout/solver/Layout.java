@@ -8,11 +8,12 @@ import java.util.List;
  *
  * @param gap    its gap
  * @param gapY   its vertical gap
+ * @param rows   its rows of fields; 1 but for a grid of strips
  * @param window place of its module; the same for the same layout, only {@link Expectation} reads it
  * @param score  its terms
  * @param walls  for each wall its tiers, in the order of the task
  */
-public record Layout(long gap, long gapY, long window, Score score, List<List<Filled>> walls) {
+public record Layout(long gap, long gapY, int rows, long window, Score score, List<List<Filled>> walls) {
 
 	/**
 	 * What is in one tier of a wall.
@@ -42,11 +43,13 @@ public record Layout(long gap, long gapY, long window, Score score, List<List<Fi
 	 * @param x1        right end
 	 * @param anchor    whether it is a window anchor; then its ends are the frame's own
 	 * @param frameable whether it is long enough for a frame
-	 * @param frames    its frames
+	 * @param count     number of its frames, or of the fields between its strips; 0 when it stays plain
+	 * @param frames    its frames, or its upright strips
+	 * @param rails     its level strips
 	 * @param leftSplit  number of the island that was made a barrier at its left end, -1 for none
 	 * @param rightSplit the same at its right end
 	 */
-	public record Run(long x0, long x1, boolean anchor, boolean frameable, List<Quad> frames, int leftSplit,
-			int rightSplit) {
+	public record Run(long x0, long x1, boolean anchor, boolean frameable, int count, List<Quad> frames,
+			List<Quad> rails, int leftSplit, int rightSplit) {
 	}
 }

@@ -35,7 +35,7 @@ final class LayoutTrace {
 			}
 			walls.add(tiers);
 		}
-		return new Layout(view.gap(), task.vertical(view.gap()), found.window(), found.score(), walls);
+		return new Layout(view.gap(), task.vertical(view.gap()), view.rows(), found.window(), found.score(), walls);
 	}
 
 	private static List<Layout.Lost> lost(BandView band, List<Layout.Run> runs) {
@@ -65,19 +65,20 @@ final class LayoutTrace {
 		}
 	}
 
-	private static void add(BandView band, int from, int to, int frames, List<Layout.Run> runs) {
+	private static void add(BandView band, int from, int to, int count, List<Layout.Run> runs) {
 		Cut before = band.cuts().get(from);
 		Cut after = band.cuts().get(to);
 		long x0 = before.x1();
 		long x1 = Math.max(x0, after.x0());
 		if (x1 > x0) {
-			boolean frameable = band.fit().isFrameable(x1 - x0);
-			runs.add(new Layout.Run(x0, x1, false, frameable, frames == 0 ? List.of() : band.fit().frames(x0, x1, frames),
+			RunFit fit = band.fit();
+			runs.add(new Layout.Run(x0, x1, false, fit.isFrameable(x0, x1), count,
+					count == 0 ? List.of() : fit.members(x0, x1, count), count == 0 ? List.of() : fit.rails(x0, x1, count),
 					before.element(), after.element()));
 		}
 		if (after.isAnchor()) {
-			runs.add(new Layout.Run(after.x0(), after.x1(), true, true,
-					List.of(band.fit().quad(after.x0(), after.x1() - after.x0())), -1, -1));
+			runs.add(new Layout.Run(after.x0(), after.x1(), true, true, 1,
+					List.of(band.frames().quad(after.x0(), after.x1() - after.x0())), List.of(), -1, -1));
 		}
 	}
 }

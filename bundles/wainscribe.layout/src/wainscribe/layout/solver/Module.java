@@ -26,10 +26,20 @@ final class Module {
 		return Math.multiplyExact(total, FINE) / parts;
 	}
 
+	/** Returns a width in whole units, rounded down. */
+	static long units(long width) {
+		return width / FINE;
+	}
+
 	/** Returns the lower ends of the windows worth trying, ascending. */
 	static long[] windows(LongStream widths) {
 		long[] distinct = widths.flatMap(width -> LongStream.of(width, width - WINDOW)).sorted().distinct().toArray();
 		return distinct.length == 0 ? new long[1] : distinct;
+	}
+
+	/** Returns the window with a width in its middle. */
+	static long around(long width) {
+		return Math.multiplyExact(width, FINE) - WINDOW / 2;
 	}
 
 	/** Returns how many widths lie outside a window. */

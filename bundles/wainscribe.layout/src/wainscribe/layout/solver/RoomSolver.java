@@ -86,10 +86,10 @@ public final class RoomSolver {
 	private List<RoomView> views(List<Long> gaps, boolean withSplits) {
 		List<RoomView> views = new ArrayList<>();
 		for (long gap : gaps) {
-			views.add(RoomView.of(task, gap, withSplits));
+			task.rows().forEach(rows -> views.add(RoomView.of(task, gap, rows, withSplits)));
 		}
 		views.sort(Comparator.comparingLong((RoomView view) -> Math.abs(view.gap() - task.defaultGap()))
-				.thenComparingLong(RoomView::gap));
+				.thenComparingLong(RoomView::gap).thenComparingInt(RoomView::rows));
 		return views;
 	}
 

@@ -12,9 +12,17 @@ import java.util.List;
  * @param defaultGap the gap from which the shift is measured
  * @param gaps       the gaps to choose from, ascending; one when it was asked for
  * @param wideGaps   the gaps to choose from when a stretch stays plain with {@code gaps}; empty for none
+ * @param strips     sizes of strips that fill the tiers, null for frames
  */
 public record RoomTask(List<WallTask> walls, Limits limits, long gapY, long defaultGap, List<Long> gaps,
-		List<Long> wideGaps) {
+		List<Long> wideGaps, StripSizes strips) {
+
+	private static final List<Integer> ONE_ROW = List.of(1);
+
+	/** Creates a problem of frames. */
+	public RoomTask(List<WallTask> walls, Limits limits, long gapY, long defaultGap, List<Long> gaps, List<Long> wideGaps) {
+		this(walls, limits, gapY, defaultGap, gaps, wideGaps, null);
+	}
 
 	/** Copies the lists. */
 	public RoomTask {
@@ -27,6 +35,17 @@ public record RoomTask(List<WallTask> walls, Limits limits, long gapY, long defa
 	public boolean isCountable() {
 		return walls.stream().mapToInt(wall -> wall.bands().size() * (wall.barriers().size() + wall.islands().size() + 1))
 				.sum() <= Rank.MOST_THINGS;
+	}
+
+	/** Returns the numbers of rows of fields to choose from; one row for frames. */
+	public List<Integer> rows() {
+		return strips == null ? ONE_ROW : strips.rows();
+	}
+
+	/** Returns what may fill a tier. */
+	RunFit fit(WallTask wall, Band band, long gap, int rows) {
+		return strips == null ? new FrameFit(limits, wall.islands(), band.bottom(), band.top(), gap, vertical(gap))
+				: new StripFit(limits, strips, wall.islands(), band, rows);
 	}
 
 	/** Returns the vertical gap that belongs to a gap. */

@@ -21,14 +21,18 @@ final class RoomView {
 	record Part(int wall, int lower, int upper, WallGraph graph) {
 	}
 
+	private final RoomTask task;
 	private final long gap;
+	private final int rows;
 	private final List<List<BandView>> bands;
 	private final List<Part> parts;
 	private final long fixedRank;
 	private final int fixedFrames;
 
-	private RoomView(long gap, List<List<BandView>> bands, List<Part> parts, long fixedRank, int fixedFrames) {
+	private RoomView(RoomTask task, long gap, int rows, List<List<BandView>> bands, List<Part> parts, long fixedRank, int fixedFrames) {
+		this.task = task;
 		this.gap = gap;
+		this.rows = rows;
 		this.bands = bands;
 		this.parts = parts;
 		this.fixedRank = fixedRank;
@@ -36,14 +40,14 @@ final class RoomView {
 	}
 
 	/** Looks at a room. */
-	static RoomView of(RoomTask task, long gap, boolean withSplits) {
+	static RoomView of(RoomTask task, long gap, int rows, boolean withSplits) {
 		List<List<BandView>> bands = new ArrayList<>();
 		List<Part> parts = new ArrayList<>();
 		long rank = 0;
 		int frames = 0;
 		for (int w = 0; w < task.walls().size(); w++) {
 			WallTask wall = task.walls().get(w);
-			List<BandView> views = wall.bands().stream().map(band -> BandView.of(task, wall, band, gap, withSplits)).toList();
+			List<BandView> views = wall.bands().stream().map(band -> BandView.of(task, wall, band, gap, rows, withSplits)).toList();
 			bands.add(views);
 			for (BandView view : views) {
 				rank += fixedRank(view);
@@ -51,7 +55,7 @@ final class RoomView {
 			}
 			addParts(parts, w, views, gap);
 		}
-		return new RoomView(gap, bands, parts, rank, frames);
+		return new RoomView(task, gap, rows, bands, parts, rank, frames);
 	}
 
 	private static long fixedRank(BandView view) {
@@ -60,14 +64,14 @@ final class RoomView {
 			rank += bay.legal() ? bay.near() * Rank.NEAR : Rank.ANCHOR;
 		}
 		for (Quad frame : view.band().placed()) {
-			rank += view.fit().nearOf(frame) * Rank.NEAR;
+			rank += view.frames().nearOf(frame) * Rank.NEAR;
 		}
 		return rank;
 	}
 
 	private static void addParts(List<Part> parts, int wall, List<BandView> views, long gap) {
 		int first = 0;
-		if (views.size() > 1 && !views.get(0).cuts().isEmpty() && !views.get(1).cuts().isEmpty()) {
+		if (views.size() > 1 && !views.get(1).band().isPart() && !views.get(0).cuts().isEmpty() && !views.get(1).cuts().isEmpty()) {
 			parts.add(new Part(wall, 0, 1, new WallGraphBuilder(new TierSteps(views.get(0), gap, false),
 					new TierSteps(views.get(1), gap, true)).build()));
 			first = 2;
@@ -82,7 +86,7 @@ final class RoomView {
 
 	/** Returns the room with only those ways that cost least in the first five terms. */
 	RoomView pruned() {
-		return new RoomView(gap, bands, parts.stream()
+		return new RoomView(task, gap, rows, bands, parts.stream()
 				.map(part -> new Part(part.wall(), part.lower(), part.upper(), part.graph().pruned())).toList(), fixedRank,
 				fixedFrames);
 	}
@@ -94,6 +98,11 @@ final class RoomView {
 
 	long gap() {
 		return gap;
+	}
+
+	/** Returns the rows of fields; 1 for frames. */
+	int rows() {
+		return rows;
 	}
 
 	/** Returns the tiers of a wall. */
@@ -115,8 +124,11 @@ final class RoomView {
 		return fixedFrames;
 	}
 
-	/** Returns the places of the module worth trying. */
+	/** Returns the places of the module worth trying: round the width that was asked for, else wherever it may serve best. */
 	long[] windows() {
+		if (task.strips() != null && task.strips().aim() >= 0) {
+			return new long[] { Module.around(task.strips().aim()) };
+		}
 		return Module.windows(parts.stream().map(part -> part.graph().widths()).reduce(LongStream.empty(), LongStream::concat));
 	}
 }

@@ -31,7 +31,7 @@ final class TierSteps {
 	 * @param upper whether its choices count as those of the upper tier
 	 */
 	TierSteps(BandView view, long gap, boolean upper) {
-		this(view.cuts(), gap, new RunChoices(view.fit(), upper));
+		this(view.cuts(), gap, new RunChoices(view.fit(), view.band().isPart() ? Rank.ANCHOR : Rank.PLAIN, upper));
 	}
 
 	private TierSteps(List<Cut> cuts, long gap, RunChoices runs) {
