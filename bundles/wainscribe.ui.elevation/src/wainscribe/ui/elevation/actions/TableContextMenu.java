@@ -4,6 +4,7 @@ package wainscribe.ui.elevation.actions;
 import org.eclipse.gef.ContextMenuProvider;
 import org.eclipse.gef.EditPartViewer;
 import org.eclipse.gef.GraphicalEditPart;
+import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.ui.actions.ActionRegistry;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IMenuManager;
@@ -18,6 +19,8 @@ import wainscribe.ui.elevation.directedit.DimensionEdit;
 import wainscribe.ui.elevation.editparts.FrameEditPart;
 import wainscribe.ui.elevation.editparts.RailEditPart;
 import wainscribe.ui.elevation.editparts.ThingEditPart;
+import wainscribe.ui.elevation.lining.Lining;
+import wainscribe.ui.elevation.lining.LiningMenu;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.TableZoom;
 import wainscribe.ui.elevation.tools.WallWalk;
@@ -58,6 +61,7 @@ public final class TableContextMenu extends ContextMenuProvider {
 		}
 		addEnabled(menu, LOCK);
 		addEnabled(menu, RELEASE);
+		LiningMenu.addTo(menu, new Lining((GraphicalViewer) getViewer(), table));
 		menu.add(new Separator());
 		addEnabled(menu, ActionFactory.DELETE.getId());
 		menu.add(new Separator());
