@@ -5,7 +5,6 @@ import java.util.Optional;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.expressions.IEvaluationContext;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExecutableExtension;
 import org.eclipse.ui.ISources;
@@ -27,7 +26,7 @@ public final class LiningHandler extends AbstractHandler implements IExecutableE
 
 	@Override
 	public void setEnabled(Object context) {
-		Object editor = context instanceof IEvaluationContext known ? known.getVariable(ISources.ACTIVE_EDITOR_NAME) : null;
+		Object editor = HandlerUtil.getVariable(context, ISources.ACTIVE_EDITOR_NAME);
 		setBaseEnabled(lining(editor).filter(lining -> lining.can(alignment)).isPresent());
 	}
 

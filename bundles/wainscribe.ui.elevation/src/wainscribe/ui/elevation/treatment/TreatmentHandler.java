@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
-import org.eclipse.core.expressions.IEvaluationContext;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExecutableExtension;
@@ -38,7 +37,7 @@ public final class TreatmentHandler extends AbstractHandler implements IExecutab
 	/** Frames can be copied from a wall that has some. */
 	@Override
 	public void setEnabled(Object context) {
-		Object editor = context instanceof IEvaluationContext known ? known.getVariable(ISources.ACTIVE_EDITOR_NAME) : null;
+		Object editor = HandlerUtil.getVariable(context, ISources.ACTIVE_EDITOR_NAME);
 		setBaseEnabled(editor instanceof IEditorPart part && wizard(part).isPresent());
 	}
 
