@@ -13,6 +13,7 @@ import wainscribe.cli.json.LayoutJson;
 import wainscribe.cli.text.LayoutText;
 import wainscribe.layout.EffectiveBrief;
 import wainscribe.layout.MouldingSection;
+import wainscribe.layout.PlainStretch;
 import wainscribe.layout.RoomDesign;
 import wainscribe.layout.RoomLayout;
 import wainscribe.model.Brief;
@@ -30,8 +31,8 @@ import wainscribe.report.DesignServices;
 
 /** Solves the layout of rooms. */
 @Command(name = "layout", mixinStandardHelpOptions = true, description = {
-		"Lays out the wall frames of a home's rooms.",
-		"Exit code 1: a stretch that could take a frame stays plain, or the rail was refused; the best remaining layout is given." })
+		"Lays out the wall frames or strips of a home's rooms.",
+		"Exit code 1: a stretch that could take a frame stays plain, or the rail or the gap was refused; the best remaining layout is given." })
 final class LayoutCommand implements Callable<Integer> {
 
 	@Mixin
@@ -43,13 +44,15 @@ final class LayoutCommand implements Callable<Integer> {
 	@Option(names = "--rail", paramLabel = "LEN", description = "Height of the top of the rail instead of the brief's.")
 	private String rail;
 
-	@Option(names = "--gap", paramLabel = "LEN", description = "Gap between frames instead of the brief's.")
+	@Option(names = "--gap", paramLabel = "LEN", description = {
+			"Gap between frames instead of the brief's; between strips, the clear width to aim at." })
 	private String gap;
 
-	@Option(names = "--profile", paramLabel = "ID", description = "Profile of the frame moulding instead of the brief's.")
+	@Option(names = "--profile", paramLabel = "ID", description = "Profile of the frames or strips instead of the brief's.")
 	private String profile;
 
-	@Option(names = "--apply", description = "Keep the options given as decisions in the rooms' briefs.")
+	@Option(names = "--apply", description = {
+			"Keep the options given as decisions in the rooms' briefs,", "but not in a room that refuses the rail or the gap." })
 	private boolean apply;
 
 	@Mixin
@@ -70,17 +73,35 @@ final class LayoutCommand implements Callable<Integer> {
 		LengthUnit units = output.unitsOr(folder.home().getUnits());
 		Wishes wishes = wishes(units);
 		List<RoomDesign> designs = new ArrayList<>();
+		List<Room> willing = new ArrayList<>();
 		for (Room room : rooms) {
 			console.progress("laying out " + room.getName()); //$NON-NLS-1$
-			EffectiveBrief brief = wishes.over(services.designer().brief(folder.home(), room));
-			designs.add(services.designer().design(folder.home(), room, brief));
+			RoomDesign design = services.designer().design(folder.home(), room,
+					wishes.over(services.designer().brief(folder.home(), room)));
+			designs.add(design);
+			if (apply && isRefused(folder, design, wishes)) {
+				console.progress("options not kept in " + room.getName() + ": the rail or the gap is refused"); //$NON-NLS-1$ //$NON-NLS-2$
+			} else {
+				willing.add(room);
+			}
 		}
-		if (apply) {
-			rooms.forEach(wishes::keepIn);
+		if (apply && !willing.isEmpty()) {
+			willing.forEach(wishes::keepIn);
 			folder.save();
 		}
 		report(designs.stream().map(RoomDesign::layout).toList(), units);
 		return designs.stream().allMatch(design -> design.layout().infeasible().isEmpty()) ? ExitCode.DONE : ExitCode.REFUSED;
+	}
+
+	/** A rail or gap is refused if it makes something impossible that is possible without it. */
+	private boolean isRefused(HomeFolder folder, RoomDesign wished, Wishes wishes) {
+		if (wished.layout().infeasible().isEmpty() || wishes.rail() == null && wishes.gap() == null) {
+			return false;
+		}
+		EffectiveBrief brief = wishes.withoutLengths().over(services.designer().brief(folder.home(), wished.room()));
+		List<PlainStretch> before = services.designer().design(folder.home(), wished.room(), brief).layout().infeasible();
+		return wished.layout().infeasible().stream().anyMatch(stretch -> before.stream().noneMatch(
+				other -> other.wall() == stretch.wall() && other.reason().equals(stretch.reason())));
 	}
 
 	private void report(List<RoomLayout> layouts, LengthUnit units) {
@@ -131,6 +152,10 @@ final class LayoutCommand implements Callable<Integer> {
 			wished = gap == null ? wished : wished.withGap(gap);
 			return profile == null ? wished
 					: wished.withFrame(new MouldingSection(profile.id(), profile.face(), profile.thickness()));
+		}
+
+		Wishes withoutLengths() {
+			return new Wishes(pattern, null, null, profile);
 		}
 
 		void keepIn(Room room) {

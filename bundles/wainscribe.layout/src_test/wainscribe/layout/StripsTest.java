@@ -161,7 +161,11 @@ class StripsTest {
 		assertTrue(layout.infeasible().isEmpty());
 		PlainStretch wide = battens().gap("5000").wall("A", "3000").layout().infeasible().getFirst();
 		assertEquals("No stretch leaves 5000 mm between strips. The widest field is 1468 mm.", wide.reason() + ' ' + wide.nearest());
-		assertEquals(1, battens().gap("40").wall("A", "3000").layout().infeasible().size());
+		RoomLayout narrow = battens().gap("80").wall("A", "2840").layout();
+		assertTrue(narrow.infeasible().isEmpty());
+		assertEquals(Length.ofMillimetres(420), narrow.gap(), "a gap for frames says nothing about strips");
+		assertEquals("A gap of 80 mm is too narrow between strips, which stand 100 mm or more apart; the room decides.",
+				narrow.walls().getFirst().runs().getFirst().reason());
 	}
 
 	@Test

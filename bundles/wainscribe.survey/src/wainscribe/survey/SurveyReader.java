@@ -25,17 +25,9 @@ import wainscribe.survey.table.UnreadableException;
  */
 public final class SurveyReader {
 
-	/** The wall patterns that are always there. */
-	public static final Set<String> BUILT_IN_PATTERNS = Set.of("frames-under-rail", "frames-two-tier", "frames-to-ceiling"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-
 	private static final String NO_PATTERN = "none"; //$NON-NLS-1$
 
 	private final Set<String> patterns;
-
-	/** Creates a reader that knows the built-in wall patterns. */
-	public SurveyReader() {
-		this(BUILT_IN_PATTERNS);
-	}
 
 	/**
 	 * Creates a reader.

@@ -29,7 +29,7 @@ class BadSurveysTest {
 			String file = line.substring(0, line.indexOf(".csv") + 4);
 			return DynamicTest.dynamicTest(file, () -> {
 				try (InputStream stream = Files.newInputStream(FOLDER.resolve(file))) {
-					Survey survey = new SurveyReader().read(file, stream);
+					Survey survey = Surveys.reader().read(file, stream);
 					SurveyException refused = assertThrows(SurveyException.class, survey::orRefuse);
 					assertEquals(line, refused.getMessage());
 					assertEquals(survey.firstError().orElseThrow(), refused.problem());
@@ -48,14 +48,14 @@ class BadSurveysTest {
 
 	@Test
 	void aFolderForAFileIsRefused(@TempDir Path folder) throws IOException {
-		Survey survey = new SurveyReader().read(folder);
+		Survey survey = Surveys.reader().read(folder);
 		assertEquals(folder + ": expected a CSV file, found a folder", assertThrows(SurveyException.class, survey::orRefuse).getMessage());
 	}
 
 	@Test
 	void aMissingFileIsRefused(@TempDir Path folder) throws IOException {
 		Path missing = folder.resolve("none.csv");
-		Survey survey = new SurveyReader().read(missing);
+		Survey survey = Surveys.reader().read(missing);
 		assertEquals(missing + ": expected a CSV file, found nothing there", assertThrows(SurveyException.class, survey::orRefuse).getMessage());
 	}
 

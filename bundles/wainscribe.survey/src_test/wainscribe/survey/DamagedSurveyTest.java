@@ -55,7 +55,7 @@ class DamagedSurveyTest {
 	void isReadOrRefused(@ForAll @LongRange(min = 0) long seed) throws IOException {
 		Random random = new Random(seed);
 		byte[] bytes = damaged(FILES.get(random.nextInt(FILES.size())), random);
-		Survey survey = new SurveyReader().read("damaged.csv", new ByteArrayInputStream(bytes));
+		Survey survey = Surveys.reader().read("damaged.csv", new ByteArrayInputStream(bytes));
 		for (SurveyProblem problem : survey.problems()) {
 			String line = problem.inFile("damaged.csv");
 			assertTrue(line.startsWith("damaged.csv, row " + problem.row() + ", column "), line);

@@ -15,7 +15,7 @@ class DemoSurveyTest {
 
 	@Test
 	void readsWithoutProblems() throws Exception {
-		Survey survey = new SurveyReader().read(Path.of("..", "..", "releng", "demo", "schoolhouse.csv")).orRefuse();
+		Survey survey = Surveys.reader().read(Path.of("..", "..", "releng", "demo", "schoolhouse.csv")).orRefuse();
 		assertEquals(List.of(), survey.problems());
 		List<RoomClosure> rooms = SurveyReport.of(survey).rooms();
 		assertEquals(List.of("Reading room", "Shower room", "Hall", "Teacher's study"), rooms.stream().map(RoomClosure::room).toList());

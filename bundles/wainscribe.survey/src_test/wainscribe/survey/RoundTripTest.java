@@ -41,12 +41,12 @@ class RoundTripTest {
 	@ParameterizedTest
 	@ValueSource(strings = { "src_test/fixtures/odd/every-kind.csv", "src_test/fixtures/odd/odd-names.csv", "../../releng/demo/schoolhouse.csv" })
 	void filesAreKept(String file) throws IOException {
-		assertKept(new SurveyReader().read(Path.of(file)));
+		assertKept(Surveys.reader().read(Path.of(file)));
 	}
 
 	@Test
 	void oddNamesAreText() throws Exception {
-		Survey survey = new SurveyReader().read(Path.of("src_test", "fixtures", "odd", "odd-names.csv")).orRefuse();
+		Survey survey = Surveys.reader().read(Path.of("src_test", "fixtures", "odd", "odd-names.csv")).orRefuse();
 		assertEquals("=HYPERLINK(\"x\",\"y\")", survey.home().getName());
 		assertEquals("../../etc/pässe 🪟/<b>x</b>", survey.rooms().getFirst().getName());
 		assertEquals("w\"all, \"3\"", survey.rooms().getFirst().getDiagonals().getFirst().getTo().getName());

@@ -184,8 +184,8 @@ class SurveyImportTest {
 	void theDemoComesInTwiceWithoutChange() throws Exception {
 		Path demo = Path.of("..", "..", "releng", "demo", "schoolhouse.csv");
 		Home school = WainscribeFactory.eINSTANCE.createHome();
-		List<Room> all = survey.into(new SurveyReader().read(demo).orRefuse(), school, List.of()).rooms();
+		List<Room> all = survey.into(Surveys.reader().read(demo).orRefuse(), school, List.of()).rooms();
 		assertEquals(4, all.size());
-		assertEquals(List.of(), survey.into(new SurveyReader().read(demo).orRefuse(), school, all).changes());
+		assertEquals(List.of(), survey.into(Surveys.reader().read(demo).orRefuse(), school, all).changes());
 	}
 }

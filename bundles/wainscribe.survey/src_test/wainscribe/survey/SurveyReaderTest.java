@@ -40,7 +40,7 @@ import wainscribe.survey.SurveyProblem.Severity;
 class SurveyReaderTest {
 
 	private static Survey everyKind() throws IOException, SurveyException {
-		return new SurveyReader().read(Path.of("src_test", "fixtures", "odd", "every-kind.csv")).orRefuse();
+		return Surveys.reader().read(Path.of("src_test", "fixtures", "odd", "every-kind.csv")).orRefuse();
 	}
 
 	private static Length mm(String millimetres) {

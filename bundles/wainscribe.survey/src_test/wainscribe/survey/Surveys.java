@@ -4,6 +4,7 @@ package wainscribe.survey;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 
 import wainscribe.model.Placed;
 import wainscribe.model.Room;
@@ -34,9 +35,14 @@ public final class Surveys {
 		return readFile("# units: in\n" + HEADER + rows);
 	}
 
+	/** Returns a reader that knows some wall patterns. */
+	public static SurveyReader reader() {
+		return new SurveyReader(Set.of("frames-under-rail", "frames-two-tier", "frames-to-ceiling"));
+	}
+
 	/** Reads a whole file. */
 	public static Survey readFile(String text) throws IOException {
-		return new SurveyReader().read("survey.csv", new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+		return reader().read("survey.csv", new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
 	}
 
 	/** Returns a wall of the only room. */

@@ -8,18 +8,22 @@ import static wainscribe.cli.json.JsonValues.text;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
 
 import java.util.Collection;
 
 import wainscribe.layout.Alternative;
-import wainscribe.layout.FrameOutline;
+import wainscribe.layout.Member;
 import wainscribe.layout.MouldingSection;
 import wainscribe.layout.Objective;
 import wainscribe.layout.PlainStretch;
 import wainscribe.layout.RailBand;
 import wainscribe.layout.RoomLayout;
 import wainscribe.layout.RunLayout;
+import wainscribe.layout.StripOutline;
 import wainscribe.layout.WallLayout;
+import wainscribe.layout.axes.AxisCheck;
+import wainscribe.layout.axes.AxisFit;
 
 /** Layouts as the outside contract of the command {@code layout} writes them. */
 public final class LayoutJson {
@@ -48,6 +52,7 @@ public final class LayoutJson {
 		room.addProperty("proved", layout.proved()); //$NON-NLS-1$
 		room.add("alternatives", array(layout.alternatives(), LayoutJson::alternative)); //$NON-NLS-1$
 		room.add("infeasible", array(layout.infeasible(), LayoutJson::plain)); //$NON-NLS-1$
+		room.add("axes", array(AxisCheck.of(layout), LayoutJson::axis)); //$NON-NLS-1$
 		return room;
 	}
 
@@ -83,21 +88,31 @@ public final class LayoutJson {
 		object.add("x1", length(run.x1())); //$NON-NLS-1$
 		object.add("y0", length(run.y0())); //$NON-NLS-1$
 		object.add("y1", length(run.y1())); //$NON-NLS-1$
-		object.add("frames", array(run.frames(), LayoutJson::frame)); //$NON-NLS-1$
+		object.add("frames", array(run.frames(), LayoutJson::member)); //$NON-NLS-1$
+		if (!run.strips().isEmpty()) {
+			object.add("strips", array(run.strips(), LayoutJson::strip)); //$NON-NLS-1$
+		}
 		object.addProperty("reason", run.reason()); //$NON-NLS-1$
 		return object;
 	}
 
-	private static JsonObject frame(FrameOutline frame) {
+	/** Strips are written as frames are, and say what they are. */
+	private static JsonObject strip(StripOutline strip) {
+		JsonObject object = member(strip);
+		object.addProperty("kind", strip.kind().word()); //$NON-NLS-1$
+		return object;
+	}
+
+	private static JsonObject member(Member member) {
 		JsonObject object = new JsonObject();
-		object.addProperty("id", frame.id()); //$NON-NLS-1$
-		object.add("x", length(frame.x())); //$NON-NLS-1$
-		object.add("y", length(frame.y())); //$NON-NLS-1$
-		object.add("width", length(frame.width())); //$NON-NLS-1$
-		object.add("height", length(frame.height())); //$NON-NLS-1$
-		if (frame.isRaked()) {
-			object.add("rise", length(frame.rise())); //$NON-NLS-1$
-			object.add("riseTop", length(frame.riseTop())); //$NON-NLS-1$
+		object.addProperty("id", member.id()); //$NON-NLS-1$
+		object.add("x", length(member.x())); //$NON-NLS-1$
+		object.add("y", length(member.y())); //$NON-NLS-1$
+		object.add("width", length(member.width())); //$NON-NLS-1$
+		object.add("height", length(member.height())); //$NON-NLS-1$
+		if (member.isRaked()) {
+			object.add("rise", length(member.rise())); //$NON-NLS-1$
+			object.add("riseTop", length(member.riseTop())); //$NON-NLS-1$
 		}
 		return object;
 	}
@@ -123,6 +138,21 @@ public final class LayoutJson {
 		object.add("rail", rail(alternative.rail())); //$NON-NLS-1$
 		object.add("objective", objective(alternative.objective())); //$NON-NLS-1$
 		object.add("walls", array(alternative.walls(), LayoutJson::wall)); //$NON-NLS-1$
+		return object;
+	}
+
+	/** {@code off} is above zero where the middle of the frame, or of the space between two, lies right of the axis. */
+	private static JsonObject axis(AxisFit fit) {
+		JsonObject object = new JsonObject();
+		object.add("wall", text(fit.wall().getName())); //$NON-NLS-1$
+		object.addProperty("name", fit.axis().name()); //$NON-NLS-1$
+		object.add("at", length(fit.axis().at())); //$NON-NLS-1$
+		object.addProperty("marked", fit.axis().marked() != null); //$NON-NLS-1$
+		object.addProperty("tier", fit.tier().word()); //$NON-NLS-1$
+		object.addProperty("on", fit.isFrame() ? "frame" : "gap"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+		object.add("frames", array(fit.frames(), JsonPrimitive::new)); //$NON-NLS-1$
+		object.add("off", length(fit.off())); //$NON-NLS-1$
+		object.addProperty("centred", fit.isCentred()); //$NON-NLS-1$
 		return object;
 	}
 

@@ -43,7 +43,6 @@ final class GapCheck {
 			return List.of();
 		}
 		long asked = site.brief().gap().orElseThrow().units();
-		long least = site.task().limits().least();
 		Optional<Stretch> best = stretches(layout).stream().filter(stretch -> stretch.largest() > 0)
 				.max(Comparator.comparingLong(Stretch::largest));
 		if (best.isEmpty()) {
@@ -56,13 +55,17 @@ final class GapCheck {
 					? refusal(best.get(), wording.bind(Messages.GapCheck_NoFrame, new Length(asked)), Messages.GapCheck_Largest)
 					: List.of();
 		}
-		if (asked < least) {
-			return refusal(best.get(),
-					NLS.bind(Messages.GapCheck_FieldTooNarrow, wording.length(asked), wording.length(least)), ""); //$NON-NLS-1$
-		}
 		return largest < asked
 				? refusal(best.get(), wording.bind(Messages.GapCheck_FieldTooWide, new Length(asked)), Messages.GapCheck_WidestField)
 				: List.of();
+	}
+
+	/** Returns what to say of a gap that is meant for frames where there are strips; empty when there is nothing to say. */
+	String note() {
+		Length asked = site.brief().fixedGap();
+		long least = site.task().limits().least();
+		return site.task().strips() == null || asked == null || asked.units() >= least ? "" //$NON-NLS-1$
+				: NLS.bind(Messages.GapCheck_FieldTooNarrow, wording.length(asked.units()), wording.length(least));
 	}
 
 	/** The largest gap is told as a mark of the tape that it reaches, so that it does fit. */
@@ -70,7 +73,7 @@ final class GapCheck {
 		long mark = site.brief().units().tapeMark().units();
 		Length onTape = new Length(Math.floorDiv(stretch.largest(), mark) * mark);
 		return List.of(new PlainStretch(stretch.wall(), new Length(stretch.run().x0()), new Length(stretch.run().x1()), stretch.tier(),
-				reason, nearest.isEmpty() ? nearest : wording.bind(nearest, onTape)));
+				reason, wording.bind(nearest, onTape)));
 	}
 
 	private List<Stretch> stretches(Layout layout) {

@@ -66,12 +66,20 @@ public final class RoomAssembly {
 
 	/** A gap outside the usual range is said at the first run, where a drawing and a report begin. */
 	private List<WallLayout> noted(List<WallLayout> walls, Layout layout) {
+		String narrow = new GapCheck(site, wording).note();
+		if (!narrow.isEmpty()) {
+			return noted(walls, narrow);
+		}
 		List<Long> usual = site.task().gaps();
 		if (usual.size() == 1 || layout.gap() >= usual.get(0) && layout.gap() <= usual.get(usual.size() - 1)) {
 			return walls;
 		}
 		String note = NLS.bind(Messages.RunReasons_WideGap, new Object[] { wording.length(usual.get(0)),
 				wording.length(usual.get(usual.size() - 1)), wording.length(layout.gap()) });
+		return noted(walls, note);
+	}
+
+	private static List<WallLayout> noted(List<WallLayout> walls, String note) {
 		List<WallLayout> all = new ArrayList<>(walls);
 		for (int w = 0; w < all.size(); w++) {
 			List<RunLayout> runs = new ArrayList<>(all.get(w).runs());

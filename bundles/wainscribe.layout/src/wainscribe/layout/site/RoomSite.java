@@ -42,7 +42,7 @@ public record RoomSite(EffectiveBrief brief, WallPattern pattern, TrimHeights he
 		Length railTop = pattern.hasRail() ? heights.railTop() : null;
 		PracticeDefaults practice = new PracticeDefaults(brief.units());
 		Limits limits = limits(brief, practice, pattern);
-		StripSizes strips = pattern.strips().map(rhythm -> strips(brief, practice, rhythm)).orElse(null);
+		StripSizes strips = pattern.strips().map(rhythm -> strips(brief, practice, rhythm, limits.least())).orElse(null);
 		boolean combustible = Clearance.isCombustible(brief.material());
 		List<WallSite> walls = room.getWalls().stream()
 				.map(wall -> WallSite.of(wall, bands, railTop, combustible, limits, strips)).toList();
@@ -61,11 +61,11 @@ public record RoomSite(EffectiveBrief brief, WallPattern pattern, TrimHeights he
 				practice.gap().units(), gaps, wide);
 	}
 
-	/** A gap asked for is the width of the fields between strips that is aimed at. */
-	private static StripSizes strips(EffectiveBrief brief, PracticeDefaults practice, StripRhythm rhythm) {
+	/** A gap asked for is the width of the fields between strips that is aimed at; one too narrow for that is meant for frames. */
+	private static StripSizes strips(EffectiveBrief brief, PracticeDefaults practice, StripRhythm rhythm, long least) {
 		List<Integer> rows = IntStream.rangeClosed(rhythm.fewestRows(), rhythm.mostRows()).boxed().toList();
 		return new StripSizes(rhythm.boardsAtEnds(), rows, practice.usualFieldLeast().units(), practice.usualFieldMost().units(),
-				brief.gap().map(gap -> Math.max(0, gap.units())).orElse(-1L));
+				brief.gap().map(Length::units).filter(gap -> gap >= least).orElse(-1L));
 	}
 
 	private static Limits limits(EffectiveBrief brief, PracticeDefaults practice, WallPattern pattern) {

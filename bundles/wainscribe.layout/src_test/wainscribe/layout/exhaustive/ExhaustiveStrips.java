@@ -24,6 +24,7 @@ final class ExhaustiveStrips {
 
 	private final Room room;
 	private final EffectiveBrief brief;
+	private final boolean aimed;
 	private final boolean grid;
 	private final long face;
 	private final long least;
@@ -35,6 +36,7 @@ final class ExhaustiveStrips {
 	ExhaustiveStrips(Room room, EffectiveBrief brief) {
 		this.room = room;
 		this.brief = brief;
+		aimed = brief.fixedGap() != null && brief.fixedGap().units() >= Math.max(100 * MM, brief.frame().face().units());
 		grid = brief.pattern().equals("boards-and-rails");
 		face = brief.frame().face().units();
 		least = Math.max(100 * MM, face);
@@ -63,7 +65,7 @@ final class ExhaustiveStrips {
 
 	private void join(List<List<ExhaustiveWall.Filling>> walls, int index, long[] sum, List<long[]> widths) {
 		if (index == walls.size()) {
-			long[] module = brief.fixedGap() == null ? ExhaustiveRoom.module(widths) : aimed(widths);
+			long[] module = aimed ? aimed(widths) : ExhaustiveRoom.module(widths);
 			long[] terms = { sum[0], sum[1], sum[2], sum[3], sum[4], module[0], module[1], sum[5], 0 };
 			best = best == null || ExhaustiveRoom.compare(terms, best, 9) < 0 ? terms : best;
 			return;
@@ -173,7 +175,7 @@ final class ExhaustiveStrips {
 			if (brief.widthMin() != null || brief.widthMax() != null) {
 				low = brief.widthMin() == null ? 0 : brief.widthMin().units();
 				high = brief.widthMax() == null ? w : brief.widthMax().units();
-			} else if (brief.fixedGap() != null) {
+			} else if (aimed) {
 				return false;
 			} else if (!grid) {
 				low = brief.units() == LengthUnit.INCH ? 12 * 203_200 : 300 * MM;

@@ -4,6 +4,7 @@ package wainscribe.ui.tests;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.ResourcesPlugin;
@@ -14,6 +15,7 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 
+import wainscribe.layout.pattern.BuiltInPatterns;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
 import wainscribe.model.WainscribeFactory;
@@ -60,7 +62,7 @@ final class TestHome implements AutoCloseable {
 		home.setId(name);
 		HomeFolder folder = HomeFolder.create(directory, home);
 		Path file = survey(survey);
-		Survey read = new SurveyReader().read(file).orRefuse();
+		Survey read = new SurveyReader(Set.copyOf(BuiltInPatterns.catalogue().ids())).read(file).orRefuse();
 		for (Room room : new SurveyImport().into(read, home, folder.rooms()).rooms()) {
 			folder.add(room);
 		}
