@@ -24,11 +24,14 @@ final class Messages extends NLS {
 	public static String MouldingLines_Joined;
 	public static String MouldingLines_Lengths;
 	public static String MouldingLines_Metres;
+	public static String MouldingLines_NoLength;
+	public static String MouldingLines_Offcuts;
 	public static String MouldingLines_OnePiece;
 	public static String MouldingLines_Pieces;
 	public static String MouldingLines_Spare;
 	public static String MouldingLines_SpareFormula;
 	public static String MouldingLines_Unnamed;
+	public static String MouldingLines_Unplaced;
 	public static String PaintLines_Litres;
 	public static String PaintLines_Primer;
 	public static String PaintLines_PrimerItem;

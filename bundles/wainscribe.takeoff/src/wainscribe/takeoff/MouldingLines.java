@@ -8,77 +8,49 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.eclipse.osgi.util.NLS;
 
 import wainscribe.fabrication.Piece;
 import wainscribe.fabrication.PieceKind;
-import wainscribe.model.Material;
-import wainscribe.model.Price;
+import wainscribe.model.Home;
 import wainscribe.model.PriceUnit;
 import wainscribe.model.length.Length;
 import wainscribe.model.length.LengthFormat;
 import wainscribe.profile.ProfileCatalogue;
+import wainscribe.takeoff.cutting.BuyLine;
+import wainscribe.takeoff.cutting.HomeCuttingJob;
+import wainscribe.takeoff.cutting.PlannedBar;
+import wainscribe.takeoff.cutting.StockKind;
+import wainscribe.takeoff.cutting.StockOffer;
 
-/** Mouldings to buy: whole lengths where it is known how long they are sold, else metres with waste; and a spare of each. */
-record MouldingLines(ProfileCatalogue profiles, PriceBook prices, Amounts amounts) {
+/**
+ * Mouldings to buy: the lengths of the cutting plan where it is known how long they are sold, else metres with waste; and a
+ * spare of each.
+ */
+record MouldingLines(ProfileCatalogue profiles, Home home, PriceBook prices, Amounts amounts) {
 
 	private static final int MILLIMETRES = 3;
 
-	/** What can be bought: how long, and for how much; the price is null where only the length is known. */
-	private record Offer(Length length, BigDecimal price) {
-	}
-
-	/** An offer and how many lengths of it the pieces take. */
-	private record Choice(Offer offer, int count) {
-		BigDecimal price() {
-			return offer.price() == null ? null : offer.price().multiply(BigDecimal.valueOf(count));
-		}
-
-		Length bought() {
-			return offer.length().times(count);
-		}
-	}
-
-	/** What is cut from the same stock: one profile in one material. */
-	private record Kind(String profile, Material material) {
-	}
-
-	List<TakeoffLine> of(List<RoomMeasure> rooms) {
-		Map<Kind, List<Piece>> groups = new LinkedHashMap<>();
-		Map<Kind, List<Length>> stock = new LinkedHashMap<>();
-		for (RoomMeasure room : rooms) {
-			room.cutList().byProfile().forEach((profile, pieces) -> {
-				Kind kind = new Kind(profile, pieces.getFirst().material());
-				groups.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(pieces);
-				stock.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(room.design().brief().stock());
-			});
-		}
+	List<TakeoffLine> of(List<RoomMeasure> rooms, CutStock stock) {
+		Map<StockKind, List<Piece>> groups = new LinkedHashMap<>();
+		rooms.forEach(room -> room.cutList().pieces()
+				.forEach(piece -> groups.computeIfAbsent(StockKind.of(piece), any -> new ArrayList<>()).add(piece)));
 		List<TakeoffLine> lines = new ArrayList<>();
-		groups.forEach((kind, pieces) -> addLines(kind, pieces, stock.get(kind), lines));
+		groups.forEach((kind, pieces) -> addLines(kind, pieces, stock, lines));
 		return lines;
 	}
 
-	private void addLines(Kind kind, List<Piece> pieces, List<Length> stock, List<TakeoffLine> lines) {
+	private void addLines(StockKind kind, List<Piece> pieces, CutStock stock, List<TakeoffLine> lines) {
 		String item = NLS.bind(Messages.MouldingLines_Item, name(kind.profile(), pieces.getFirst()), kind.material().getLiteral());
 		BigDecimal metres = pieces.stream().map(piece -> Amounts.metres(piece.longPoint())).reduce(BigDecimal.ZERO, BigDecimal::add)
 				.setScale(MILLIMETRES, RoundingMode.HALF_UP);
-		String key = priceKey(kind);
-		Optional<Choice> choice = choose(pieces, offers(key, stock));
-		if (choice.isPresent()) {
-			lines.add(inLengths(key, item, pieces, metres, choice.get()));
-			lines.add(spare(key, item, choice.get().offer()));
-		} else {
-			lines.add(inMetres(key, item, pieces, metres));
-			lines.add(spare(key, item, null));
-		}
-	}
-
-	/** A price for the profile in its material goes before one for the profile in any. */
-	private String priceKey(Kind kind) {
-		String inMaterial = kind.profile() + ' ' + kind.material().getLiteral();
-		return prices.has(inMaterial) ? inMaterial : kind.profile();
+		String key = HomeCuttingJob.priceKey(home, kind);
+		List<StockOffer> offers = stock.job().offers(kind);
+		boolean inLengths = !offers.isEmpty() || !stock.plan().barsOf(kind).isEmpty();
+		lines.add(inLengths ? inLengths(key, item, kind, pieces, metres, stock) : inMetres(key, item, pieces, metres));
+		lines.add(spare(key, item, offers, pieces));
 	}
 
 	private String name(String key, Piece piece) {
@@ -88,43 +60,41 @@ record MouldingLines(ProfileCatalogue profiles, PriceBook prices, Amounts amount
 								LengthFormat.asShown(piece.section().thickness(), amounts.unit()) }));
 	}
 
-	private List<Offer> offers(String key, List<Length> stock) {
-		List<Offer> offers = new ArrayList<>();
-		for (Price price : prices.of(key, PriceUnit.LENGTH)) {
-			if (price.getPackLength() != null && price.getPackLength().signum() > 0) {
-				offers.add(new Offer(price.getPackLength(), price.getAmount()));
-			}
-		}
-		if (offers.isEmpty()) {
-			stock.stream().distinct().filter(length -> length.signum() > 0).forEach(length -> offers.add(new Offer(length, null)));
-		}
-		return offers;
-	}
-
-	/** The cheapest length, where prices are missing the one of which least is bought; a frame side is never joined. */
-	private static Optional<Choice> choose(List<Piece> pieces, List<Offer> offers) {
-		List<Length> lengths = pieces.stream().map(Piece::longPoint).toList();
-		Length longestSide = pieces.stream().filter(piece -> piece.kind() == PieceKind.FRAME).map(Piece::longPoint)
-				.max(Comparator.naturalOrder()).orElse(Length.ZERO);
-		return offers.stream().filter(offer -> !offer.length().isLessThan(longestSide))
-				.map(offer -> new Choice(offer, LengthCount.of(lengths, offer.length(), Practice.KERF)))
-				.min(Comparator.comparing(Choice::price, Comparator.nullsLast(Comparator.naturalOrder()))
-						.thenComparing(Choice::bought).thenComparing(Choice::count));
-	}
-
-	private TakeoffLine inLengths(String key, String item, List<Piece> pieces, BigDecimal metres, Choice choice) {
-		Length stock = choice.offer().length();
+	private TakeoffLine inLengths(String key, String item, StockKind kind, List<Piece> pieces, BigDecimal metres, CutStock stock) {
+		List<PlannedBar> bars = stock.plan().barsOf(kind);
+		List<BuyLine> buys = BuyLine.of(bars).stream().sorted(Comparator.comparing(BuyLine::length)).toList();
+		Length bought = buys.stream().map(buy -> buy.length().times(buy.count())).reduce(Length.ZERO, Length::plus);
+		String lengths = buys.isEmpty() ? Messages.MouldingLines_NoLength
+				: buys.stream().map(buy -> buy.count() + " x " + LengthFormat.asShown(buy.length(), amounts.unit())) //$NON-NLS-1$
+						.collect(Collectors.joining(" + ")); //$NON-NLS-1$
 		String formula = NLS.bind(Messages.MouldingLines_Lengths,
-				new Object[] { count(pieces), amounts.metresShown(metres), LengthFormat.asShown(stock, amounts.unit()),
-						LengthFormat.asShown(Practice.KERF, amounts.unit()), choice.count(),
-						amounts.metresShown(Amounts.metres(choice.bought())) });
-		long joined = pieces.stream().filter(piece -> piece.longPoint().isMoreThan(stock)).count();
-		if (joined > 0) {
-			formula = formula + NLS.bind(Messages.MouldingLines_Joined, joined);
+				new Object[] { count(pieces), amounts.metresShown(metres),
+						LengthFormat.asShown(stock.plan().decisions().kerf(), amounts.unit()), lengths,
+						amounts.metresShown(Amounts.metres(bought)) })
+				+ remarks(kind, pieces, bars, stock);
+		TakeoffLine line = new TakeoffLine(key, Messages.Group_Mouldings, item, formula, Messages.Source_CommonPractice, metres, "m", //$NON-NLS-1$
+				List.of(), null);
+		boolean priced = buys.stream().allMatch(buy -> buy.price() != null);
+		return PriceBook.priced(line, buys.stream().map(buy -> packs(buy.count(), new StockOffer(buy.length(), buy.price()))).toList(),
+				priced ? buys.stream().map(BuyLine::total).reduce(BigDecimal.ZERO, BigDecimal::add) : null);
+	}
+
+	private static String remarks(StockKind kind, List<Piece> pieces, List<PlannedBar> bars, CutStock stock) {
+		StringBuilder remarks = new StringBuilder();
+		long offcuts = bars.stream().filter(bar -> !bar.isBought()).count();
+		if (offcuts > 0) {
+			remarks.append(NLS.bind(Messages.MouldingLines_Offcuts, offcuts));
 		}
-		TakeoffLine line = new TakeoffLine(key, Messages.Group_Mouldings, item, formula, Messages.Source_CommonPractice,
-				metres, "m", List.of(), null); //$NON-NLS-1$
-		return PriceBook.priced(line, List.of(packs(choice.count(), choice.offer())), choice.price());
+		Length longest = stock.job().offers(kind).stream().map(StockOffer::length).reduce(Length.ZERO, Length::max);
+		long joined = pieces.stream().filter(piece -> piece.kind() != PieceKind.FRAME && piece.longPoint().isMoreThan(longest)).count();
+		if (joined > 0) {
+			remarks.append(NLS.bind(Messages.MouldingLines_Joined, joined));
+		}
+		long unplaced = stock.plan().unplaced().stream().filter(piece -> StockKind.of(piece.cut()).equals(kind)).count();
+		if (unplaced > 0) {
+			remarks.append(NLS.bind(Messages.MouldingLines_Unplaced, unplaced));
+		}
+		return remarks.toString();
 	}
 
 	private TakeoffLine inMetres(String key, String item, List<Piece> pieces, BigDecimal metres) {
@@ -142,13 +112,18 @@ record MouldingLines(ProfileCatalogue profiles, PriceBook prices, Amounts amount
 		return pieces.size() == 1 ? Messages.MouldingLines_OnePiece : NLS.bind(Messages.MouldingLines_Pieces, pieces.size());
 	}
 
-	private TakeoffLine spare(String key, String item, Offer offer) {
+	/** The cheapest length that holds every piece can replace any of them. */
+	private TakeoffLine spare(String key, String item, List<StockOffer> offers, List<Piece> pieces) {
 		TakeoffLine line = new TakeoffLine(key, Messages.Group_Mouldings, NLS.bind(Messages.MouldingLines_Spare, item),
 				Messages.MouldingLines_SpareFormula, Messages.Source_TrimSpare, BigDecimal.ONE, Messages.Unit_Length, List.of(), null);
-		return offer == null ? line : PriceBook.priced(line, List.of(packs(1, offer)), offer.price());
+		Length longest = pieces.stream().map(Piece::longPoint).max(Comparator.naturalOrder()).orElse(Length.ZERO);
+		Comparator<StockOffer> cheapest = Comparator.comparing(StockOffer::price, Comparator.nullsLast(Comparator.naturalOrder()));
+		return offers.stream().filter(offer -> !offer.length().isLessThan(longest)).min(cheapest.thenComparing(StockOffer::length))
+				.or(() -> offers.stream().max(Comparator.comparing(StockOffer::length)))
+				.map(offer -> PriceBook.priced(line, List.of(packs(1, offer)), offer.price())).orElse(line);
 	}
 
-	private static PackCount packs(int count, Offer offer) {
+	private static PackCount packs(int count, StockOffer offer) {
 		return new PackCount(count, Amounts.metres(offer.length()), "m", offer.price()); //$NON-NLS-1$
 	}
 }

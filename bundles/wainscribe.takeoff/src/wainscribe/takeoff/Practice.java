@@ -3,8 +3,6 @@ package wainscribe.takeoff;
 
 import java.math.BigDecimal;
 
-import wainscribe.model.length.Length;
-
 /** Rates for quantities and where they come from. All are defaults; the label of the product bought rules. */
 final class Practice {
 
@@ -25,8 +23,6 @@ final class Practice {
 	static final BigDecimal RUN_WASTE = new BigDecimal("0.10"); //$NON-NLS-1$
 	/** Extra for wall frames; home-building magazine, 10 to 20 %. */
 	static final BigDecimal FRAME_WASTE = new BigDecimal("0.15"); //$NON-NLS-1$
-	/** What a common blade takes at each cut; common practice. */
-	static final Length KERF = Length.ofMillimetres(3);
 
 	/** Section of a tooled 3 mm fillet in square millimetres, leg x leg / 2, and the trade's allowance; common practice. */
 	static final BigDecimal CAULK_SECTION = new BigDecimal("4.5"); //$NON-NLS-1$

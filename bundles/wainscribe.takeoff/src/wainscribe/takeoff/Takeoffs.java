@@ -11,6 +11,9 @@ import wainscribe.layout.RoomDesign;
 import wainscribe.model.Home;
 import wainscribe.model.length.LengthUnit;
 import wainscribe.profile.ProfileCatalogue;
+import wainscribe.takeoff.cutting.CuttingDecisions;
+import wainscribe.takeoff.cutting.HomeCuttingJob;
+import wainscribe.takeoff.cutting.HomePlanner;
 
 /**
  * Takes off everything to buy for the designs of a home and prices it from the home's price list.
@@ -20,8 +23,13 @@ import wainscribe.profile.ProfileCatalogue;
  */
 public final class Takeoffs {
 
+	/** How long the cutting plan of all rooms, and of one room, may take; nearly all are proved long before. */
+	private static final long HOME_MILLIS = 5_000;
+	private static final long ROOM_MILLIS = 1_000;
+
 	private final ProfileCatalogue profiles;
 	private final CutLists cutLists;
+	private final HomePlanner planner = new HomePlanner();
 
 	/**
 	 * Creates the service.
@@ -34,6 +42,17 @@ public final class Takeoffs {
 	}
 
 	/**
+	 * Plans what is cut from what, within a time: what {@link #of(Home, List)} buys.
+	 *
+	 * @param home    the home, with its prices, offcuts and accepted plans
+	 * @param designs the designs of its rooms; may be some of them only
+	 */
+	public CutStock stock(Home home, List<RoomDesign> designs) {
+		HomeCuttingJob job = HomeCuttingJob.of(home, designs, designs.stream().map(cutLists::of).toList(), CuttingDecisions.of(home));
+		return new CutStock(job, planner.plan(job, HOME_MILLIS));
+	}
+
+	/**
 	 * Takes off a home.
 	 *
 	 * @param home    the home, with its prices and tax
@@ -41,22 +60,35 @@ public final class Takeoffs {
 	 * @return the rooms one by one, and all of them bought together
 	 */
 	public HomeTakeoff of(Home home, List<RoomDesign> designs) {
+		return of(home, designs, stock(home, designs));
+	}
+
+	/**
+	 * Takes off a home whose cutting plan is known.
+	 *
+	 * @param home    the home, with its prices and tax
+	 * @param designs the designs of its rooms, in the order shown; may be some of them only
+	 * @param stock   the plan of these rooms
+	 * @return the rooms one by one from new lengths, and all of them bought together by the plan
+	 */
+	public HomeTakeoff of(Home home, List<RoomDesign> designs, CutStock stock) {
 		Amounts amounts = new Amounts(home.getUnits() == null ? LengthUnit.MILLIMETRE : home.getUnits());
-		PriceBook prices = PriceBook.of(home);
 		BigDecimal tax = home.getTax() == null ? BigDecimal.ZERO : home.getTax().inBaseUnit();
 		List<RoomMeasure> measures = designs.stream().map(design -> new RoomMeasure(design, cutLists.of(design))).toList();
 		List<RoomTakeoff> rooms = new ArrayList<>();
 		for (RoomMeasure measure : measures) {
-			List<TakeoffLine> lines = lines(List.of(measure), prices, amounts);
+			HomeCuttingJob job = HomeCuttingJob.anew(home, List.of(measure.design()), List.of(measure.cutList()));
+			List<TakeoffLine> lines = lines(List.of(measure), home, new CutStock(job, planner.plan(job, ROOM_MILLIS)), amounts);
 			rooms.add(new RoomTakeoff(measure.cutList().room(), lines, TakeoffTotals.of(lines, tax)));
 		}
-		List<TakeoffLine> together = lines(measures, prices, amounts);
+		List<TakeoffLine> together = lines(measures, home, stock, amounts);
 		return new HomeTakeoff(home.getName() == null ? "" : home.getName(), //$NON-NLS-1$
 				home.getCurrency() == null ? "" : home.getCurrency(), together, TakeoffTotals.of(together, tax), rooms); //$NON-NLS-1$
 	}
 
-	private List<TakeoffLine> lines(List<RoomMeasure> rooms, PriceBook prices, Amounts amounts) {
-		List<TakeoffLine> lines = new ArrayList<>(new MouldingLines(profiles, prices, amounts).of(rooms));
+	private List<TakeoffLine> lines(List<RoomMeasure> rooms, Home home, CutStock stock, Amounts amounts) {
+		PriceBook prices = PriceBook.of(home);
+		List<TakeoffLine> lines = new ArrayList<>(new MouldingLines(profiles, home, prices, amounts).of(rooms, stock));
 		lines.addAll(new PaintLines(profiles, prices, amounts).of(rooms));
 		lines.addAll(new FixingLines(prices, amounts).of(rooms));
 		lines.addAll(new SundryLines(prices, amounts).of(rooms));
