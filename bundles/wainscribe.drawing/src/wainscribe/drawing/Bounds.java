@@ -26,10 +26,17 @@ public record Bounds(double x0, double y0, double x1, double y1) {
 	 * @param points at least one
 	 */
 	public static Bounds around(Collection<Point> points) {
-		return new Bounds(points.stream().mapToDouble(Point::x).min().orElseThrow(),
-				points.stream().mapToDouble(Point::y).min().orElseThrow(),
-				points.stream().mapToDouble(Point::x).max().orElseThrow(),
-				points.stream().mapToDouble(Point::y).max().orElseThrow());
+		double left = Double.POSITIVE_INFINITY;
+		double bottom = Double.POSITIVE_INFINITY;
+		double right = Double.NEGATIVE_INFINITY;
+		double top = Double.NEGATIVE_INFINITY;
+		for (Point point : points) {
+			left = Math.min(left, point.x());
+			bottom = Math.min(bottom, point.y());
+			right = Math.max(right, point.x());
+			top = Math.max(top, point.y());
+		}
+		return new Bounds(left, bottom, right, top);
 	}
 
 	/** Returns the width. */

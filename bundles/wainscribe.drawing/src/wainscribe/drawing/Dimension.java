@@ -49,6 +49,10 @@ public record Dimension(Subject subject, Axis axis, Length from, Length to, Labe
 
 	@Override
 	public Bounds bounds() {
-		return lines.stream().map(Path::bounds).reduce(label.bounds(), Bounds::union);
+		Bounds bounds = label.bounds();
+		for (Path line : lines) {
+			bounds = bounds.union(line.bounds());
+		}
+		return bounds;
 	}
 }

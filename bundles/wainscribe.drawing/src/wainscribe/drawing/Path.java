@@ -65,11 +65,15 @@ public record Path(Subject subject, Role role, Point start, List<Segment> segmen
 
 	/** Returns its corners with arcs broken into short lines; the start of a closed path is not repeated. */
 	public List<Point> flattened() {
-		List<Point> points = new ArrayList<>();
+		List<Point> points = new ArrayList<>(segments.size() + 1);
 		points.add(start);
 		Point from = start;
 		for (Segment segment : segments) {
-			points.addAll(segment.flattened(from));
+			if (segment instanceof Segment.Straight) {
+				points.add(segment.end());
+			} else {
+				points.addAll(segment.flattened(from));
+			}
 			from = segment.end();
 		}
 		if (closed && points.size() > 1 && points.getLast().equals(start)) {

@@ -64,10 +64,12 @@ public sealed interface Segment permits Segment.Straight, Segment.Curve {
 		@Override
 		public List<Point> flattened(Point start) {
 			int steps = Math.max(1, (int) Math.ceil(Math.abs(sweep) / STEP));
-			List<Point> points = new ArrayList<>();
+			double radius = radius();
+			double first = startAngle();
+			List<Point> points = new ArrayList<>(steps);
 			for (int i = 1; i < steps; i++) {
-				double angle = startAngle() + sweep * i / steps;
-				points.add(centre.plus(radius() * Math.cos(angle), radius() * Math.sin(angle)));
+				double angle = first + sweep * i / steps;
+				points.add(centre.plus(radius * Math.cos(angle), radius * Math.sin(angle)));
 			}
 			points.add(end);
 			return points;

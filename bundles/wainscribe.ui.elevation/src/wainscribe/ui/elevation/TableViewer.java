@@ -35,6 +35,13 @@ final class TableViewer extends ScrollingGraphicalViewer implements TableListene
 		domain.loadDefaultTool();
 	}
 
+	/** Only what changed is asked for, part by part. */
+	@Override
+	protected void hookControl() {
+		getLightweightSystem().setUpdateManager(new PatchUpdates(getControl()));
+		super.hookControl();
+	}
+
 	TableZoom zoom() {
 		return zoom;
 	}

@@ -100,8 +100,11 @@ public final class WallEditPart extends AbstractGraphicalEditPart {
 
 	/** Shows a trial; what can be pointed at stays, so that a drag goes on, but moves along. */
 	public void followTrial() {
-		refreshVisuals();
-		things().forEach(ThingEditPart::refreshVisuals);
+		// an equal drawing is the same one: nothing on the wall has moved
+		if (!getFigure().shows(table.drawingOf(getModel()))) {
+			refreshVisuals();
+			things().forEach(ThingEditPart::refreshVisuals);
+		}
 	}
 
 	/** New things are put on a wall; a selected wall shows it. */

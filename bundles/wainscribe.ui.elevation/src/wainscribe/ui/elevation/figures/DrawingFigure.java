@@ -6,7 +6,6 @@ import java.util.Set;
 
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
-import org.eclipse.draw2d.geometry.Rectangle;
 
 import wainscribe.drawing.Drawing;
 import wainscribe.drawing.Shape;
@@ -54,30 +53,27 @@ public final class DrawingFigure extends Figure {
 		if (moved || before == null) {
 			repaint();
 		} else if (before != other) {
-			Rectangle damage = damage(before, other);
-			if (!damage.isEmpty()) {
-				repaint(damage.expand(SLACK, SLACK));
-			}
+			damage(before, other).parts().forEach(this::repaint);
 		}
 	}
 
 	/** Returns the pixels in which two drawings differ. */
-	private Rectangle damage(Drawing before, Drawing after) {
+	private Patches damage(Drawing before, Drawing after) {
 		Set<Shape> gone = new HashSet<>();
 		before.shapes().forEach(gone::add);
-		Rectangle damage = new Rectangle();
+		Patches damage = new Patches();
 		after.shapes().filter(shape -> !gone.remove(shape)).forEach(shape -> cover(damage, shape));
 		gone.forEach(shape -> cover(damage, shape));
 		return damage;
 	}
 
-	private void cover(Rectangle damage, Shape shape) {
-		Rectangle pixels = projection.pixels(shape.bounds()).expand(1, 1);
-		if (damage.isEmpty()) {
-			damage.setBounds(pixels);
-		} else {
-			damage.union(pixels);
-		}
+	private void cover(Patches damage, Shape shape) {
+		damage.add(projection.pixels(shape.bounds()).expand(SLACK, SLACK));
+	}
+
+	/** Tells whether a drawing is what is shown. */
+	public boolean shows(Drawing other) {
+		return drawing == other;
 	}
 
 	@Override

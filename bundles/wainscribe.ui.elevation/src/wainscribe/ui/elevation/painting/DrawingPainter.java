@@ -105,16 +105,18 @@ public final class DrawingPainter {
 		if (style.dashes().isEmpty()) {
 			graphics.drawPath(outline);
 		} else {
-			for (org.eclipse.swt.graphics.Path dash : dashes(path, style)) {
-				graphics.drawPath(dash);
-				dash.dispose();
-			}
+			org.eclipse.swt.graphics.Path dashes = dashes(path, style);
+			graphics.drawPath(dashes);
+			dashes.dispose();
 		}
 	}
 
-	private Iterable<org.eclipse.swt.graphics.Path> dashes(Path path, Style style) {
+	/** All dashes of a path go to the screen in one stroke. */
+	private org.eclipse.swt.graphics.Path dashes(Path path, Style style) {
 		double mm = pixelsPerPaperMillimetre / projection.scale();
-		return Dashes.of(path, style.dashes(), mm).stream().map(piece -> polyline(piece, false)).toList();
+		org.eclipse.swt.graphics.Path all = new org.eclipse.swt.graphics.Path(device());
+		Dashes.of(path, style.dashes(), mm).forEach(piece -> add(all, piece));
+		return all;
 	}
 
 	private org.eclipse.swt.graphics.Path outline(Path path) {
@@ -131,6 +133,14 @@ public final class DrawingPainter {
 
 	private org.eclipse.swt.graphics.Path polyline(List<Point> points, boolean closed) {
 		org.eclipse.swt.graphics.Path outline = new org.eclipse.swt.graphics.Path(device());
+		add(outline, points);
+		if (closed) {
+			outline.close();
+		}
+		return outline;
+	}
+
+	private void add(org.eclipse.swt.graphics.Path outline, List<Point> points) {
 		boolean first = true;
 		for (Point point : points) {
 			float x = (float) projection.x(point.x());
@@ -142,10 +152,6 @@ public final class DrawingPainter {
 				outline.lineTo(x, y);
 			}
 		}
-		if (closed) {
-			outline.close();
-		}
-		return outline;
 	}
 
 	private Device device() {
