@@ -8,6 +8,7 @@ import java.util.Objects;
 import wainscribe.fabrication.RunPieces.RunSpec;
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RoomDesign;
+import wainscribe.layout.StripOutline;
 import wainscribe.layout.WallLayout;
 import wainscribe.model.ExistingTrim;
 import wainscribe.model.Room;
@@ -44,6 +45,7 @@ public final class CutLists {
 		Room room = design.room();
 		PieceNotes notes = new PieceNotes(design.brief().units(), design.brief().longestStock());
 		FrameMembers members = new FrameMembers(design.layout().profile(), design.layout().material(), notes);
+		StripPieces strips = new StripPieces(design.layout().profile(), design.layout().material(), notes);
 		List<RunPieces> runs = new ArrayList<>();
 		for (RunSpec spec : new RunSpecs(profiles).of(design)) {
 			runs.add(new RunPieces(room, spec, notes));
@@ -55,12 +57,19 @@ public final class CutLists {
 			for (FrameOutline frame : framesOn(design, wall)) {
 				pieces.addAll(members.of(name(wall, i), frame));
 			}
+			for (StripOutline strip : stripsOn(design, wall)) {
+				pieces.add(strips.of(name(wall, i), strip));
+			}
 			for (RunPieces run : runs) {
 				pieces.addAll(run.on(i));
 			}
 			addRemovals(wall, name(wall, i), removals);
 		}
 		return new CutList(room.getName() == null ? "" : room.getName(), pieces, removals); //$NON-NLS-1$
+	}
+
+	private static List<StripOutline> stripsOn(RoomDesign design, Wall wall) {
+		return design.layout().of(wall).stream().flatMap(WallLayout::strips).toList();
 	}
 
 	private static List<FrameOutline> framesOn(RoomDesign design, Wall wall) {

@@ -11,6 +11,10 @@ public enum LongSide {
 	FACE("face"), //$NON-NLS-1$
 	/** At the outer edge of a frame. */
 	OUTER_EDGE("outer edge"), //$NON-NLS-1$
+	/** At the left edge of an upright piece. */
+	LEFT_EDGE("left edge"), //$NON-NLS-1$
+	/** At the right edge of an upright piece. */
+	RIGHT_EDGE("right edge"), //$NON-NLS-1$
 	/** At the lower edge; of a crown the edge on the wall. */
 	LOWER_EDGE("lower edge"), //$NON-NLS-1$
 	/** At the upper edge; of a crown the edge on the ceiling. */

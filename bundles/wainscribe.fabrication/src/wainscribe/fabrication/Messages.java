@@ -18,6 +18,7 @@ final class Messages extends NLS {
 	public static String Side_Left;
 	public static String Side_Right;
 	public static String Side_Top;
+	public static String StripPieces_Where;
 
 	static {
 		NLS.initializeMessages("wainscribe.fabrication.messages", Messages.class); //$NON-NLS-1$

@@ -7,6 +7,8 @@ import java.util.Locale;
 public enum PieceKind {
 	/** A side of a panel frame. */
 	FRAME,
+	/** A batten or a board of a grid. */
+	STRIP,
 	/** The rail. */
 	RAIL,
 	/** The base on the floor. */

@@ -25,7 +25,7 @@ record FixingLines(PriceBook prices, Amounts amounts) {
 
 	List<TakeoffLine> of(List<RoomMeasure> rooms) {
 		List<TakeoffLine> lines = new ArrayList<>();
-		BigDecimal frames = RoomMeasure.metres(rooms, PieceKind.FRAME);
+		BigDecimal frames = RoomMeasure.metres(rooms, PieceKind.FRAME).add(RoomMeasure.metres(rooms, PieceKind.STRIP));
 		BigDecimal rail = RoomMeasure.metres(rooms, PieceKind.RAIL);
 		BigDecimal base = RoomMeasure.metres(rooms, PieceKind.BASE);
 		BigDecimal crown = RoomMeasure.metres(rooms, PieceKind.CROWN);
@@ -35,7 +35,7 @@ record FixingLines(PriceBook prices, Amounts amounts) {
 		if (frames.add(rail).signum() > 0) {
 			lines.add(adhesive(frames, rail));
 		}
-		int framePieces = RoomMeasure.count(rooms, PieceKind.FRAME);
+		int framePieces = RoomMeasure.count(rooms, PieceKind.FRAME) + RoomMeasure.count(rooms, PieceKind.STRIP);
 		int runPieces = RoomMeasure.count(rooms, PieceKind.RAIL) + RoomMeasure.count(rooms, PieceKind.BASE)
 				+ RoomMeasure.count(rooms, PieceKind.CROWN);
 		BigDecimal brads = nails(framePieces, frames);
