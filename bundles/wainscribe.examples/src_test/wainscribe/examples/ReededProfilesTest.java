@@ -8,8 +8,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 import wainscribe.examples.profile.ReededProfiles;
-import wainscribe.profile.SectionCheck;
+import wainscribe.model.length.Length;
 import wainscribe.profile.TrimProfile;
+import wainscribe.profile.section.SectionCheck;
 
 class ReededProfilesTest {
 
@@ -17,7 +18,9 @@ class ReededProfilesTest {
 
 	@Test
 	void sectionIsSoundAndOfTheSizeItSays() {
-		assertEquals(List.of(), new SectionCheck().faults(reeds));
+		assertEquals(List.of(), new SectionCheck().faults(reeds.section()));
+		assertEquals(Length.ofMillimetres(36), reeds.face());
+		assertEquals(Length.ofMillimetres(12), reeds.thickness());
 	}
 
 	/** Three half circles of 12 mm and two edges of 6 mm: 18 pi + 12 (derived). */

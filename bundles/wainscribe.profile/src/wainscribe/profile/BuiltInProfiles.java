@@ -1,109 +1,70 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.profile;
 
-import static wainscribe.model.ProfileUse.BASE;
-import static wainscribe.model.ProfileUse.BATTEN;
-import static wainscribe.model.ProfileUse.CASING;
-import static wainscribe.model.ProfileUse.CROWN;
-import static wainscribe.model.ProfileUse.FRAME;
-import static wainscribe.model.ProfileUse.RAIL;
-
-import java.math.BigDecimal;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 
-import org.eclipse.osgi.util.NLS;
-
-import wainscribe.model.ProfileUse;
-import wainscribe.model.length.Length;
-import wainscribe.model.length.LengthFormat;
-import wainscribe.model.length.LengthUnit;
+import wainscribe.profile.shape.BuiltInShapes;
+import wainscribe.profile.shape.ProfileShape;
+import wainscribe.profile.shape.ShapeRequest;
 
 /**
- * The profiles that come with the suite: classical shapes in metric and inch sizes, contributed through the same extension
+ * The sizes that come with the suite: classical shapes in metric and inch sizes, contributed through the same extension
  * point as anyone else's.
  */
 public final class BuiltInProfiles implements ProfileSource {
 
-	/** Returns the catalogue of the built-in profiles alone, for tests and tools that run without a registry. */
+	/** Id of the profile and what it is: a shape of a size. */
+	private static final String SIZES = """
+			bead-18 = bead-18x9
+			astragal-24 = astragal-24x13
+			cove-25 = cove-25x12
+			ovolo-28 = ovolo-28x14
+			ogee-32 = ogee-32x13
+			bead-and-cove-38 = bead-and-cove-38x18
+			fillet-30 = fillet-30x9
+			bead-0.75in = bead-0.75x0.375in
+			cove-1in = cove-1x0.5in
+			ogee-1.25in = ogee-1.25x0.5in
+			bead-and-cove-1.5in = bead-and-cove-1.5x0.6875in
+			fillet-1.5in = fillet-1.5x0.375in
+			ogee-rail-64 = ogee-rail-64x20
+			bead-rail-58 = bead-rail-58x24
+			cap-44 = cap-44x30
+			picture-rail-50 = picture-rail-50x20
+			ogee-rail-2.5in = ogee-rail-2.5x0.75in
+			cap-1.75in = cap-1.75x1.125in
+			nosed-cap-22 = nosed-cap-22x36
+			ogee-base-120 = ogee-base-120x15
+			torus-base-145 = torus-base-145x18
+			ogee-base-5.25in = ogee-base-5.25x0.5625in
+			scotia-20 = scotia-20x20
+			cove-crown-70 = cove-crown-70x70
+			ogee-crown-80 = ogee-crown-80x62
+			ogee-crown-3.5in = ogee-crown-3.5x2.75in
+			ogee-casing-70 = ogee-casing-70x20
+			bead-casing-64 = bead-casing-64x18
+			ogee-casing-2.5in = ogee-casing-2.5x0.6875in
+			lip-28 = lip-28x10
+			"""; //$NON-NLS-1$
+
+	/** Returns the catalogue of the built-in profiles and shapes alone, for tests and tools that run without a registry. */
 	public static ProfileCatalogue catalogue() {
-		return new ProfileCatalogue(new BuiltInProfiles().profiles());
+		return new ProfileCatalogue(new BuiltInProfiles().profiles(), new BuiltInShapes().shapes());
 	}
 
 	@Override
 	public List<TrimProfile> profiles() {
-		List<TrimProfile> all = new ArrayList<>();
-		addFrameMouldings(all);
-		addRails(all);
-		addBases(all);
-		addCrowns(all);
-		addCasings(all);
-		return List.copyOf(all);
+		Map<String, ProfileShape> shapes = new LinkedHashMap<>();
+		new BuiltInShapes().shapes().forEach(shape -> shapes.put(shape.id(), shape));
+		return Arrays.stream(SIZES.split("\n")).map(line -> line.split(" = ")) //$NON-NLS-1$ //$NON-NLS-2$
+				.map(entry -> sized(entry[0], ShapeRequest.parse(entry[1]).orElseThrow(), shapes)).toList();
 	}
 
-	private static void addFrameMouldings(List<TrimProfile> all) {
-		all.add(metric("bead-18", Messages.BuiltInProfiles_Bead, 18, 9, ClassicalShapes::bead, FRAME, BATTEN)); //$NON-NLS-1$
-		all.add(metric("astragal-24", Messages.BuiltInProfiles_Astragal, 24, 13, ClassicalShapes::astragal, FRAME, BATTEN)); //$NON-NLS-1$
-		all.add(metric("cove-25", Messages.BuiltInProfiles_Cove, 25, 12, ClassicalShapes::cove, FRAME)); //$NON-NLS-1$
-		all.add(metric("ovolo-28", Messages.BuiltInProfiles_Ovolo, 28, 14, ClassicalShapes::ovolo, FRAME)); //$NON-NLS-1$
-		all.add(metric("ogee-32", Messages.BuiltInProfiles_Ogee, 32, 13, ClassicalShapes::ogee, FRAME)); //$NON-NLS-1$
-		all.add(metric("bead-and-cove-38", Messages.BuiltInProfiles_BeadAndCove, 38, 18, ClassicalShapes::beadAndCove, FRAME)); //$NON-NLS-1$
-		all.add(metric("fillet-30", Messages.BuiltInProfiles_Fillet, 30, 9, ClassicalShapes::flat, FRAME, BATTEN)); //$NON-NLS-1$
-		all.add(inch("bead-0.75in", Messages.BuiltInProfiles_Bead, "0.75", "0.375", ClassicalShapes::bead, FRAME, BATTEN)); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-		all.add(inch("cove-1in", Messages.BuiltInProfiles_Cove, "1", "0.5", ClassicalShapes::cove, FRAME)); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-		all.add(inch("ogee-1.25in", Messages.BuiltInProfiles_Ogee, "1.25", "0.5", ClassicalShapes::ogee, FRAME)); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-		all.add(inch("bead-and-cove-1.5in", Messages.BuiltInProfiles_BeadAndCove, "1.5", "0.6875", //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-				ClassicalShapes::beadAndCove, FRAME));
-		all.add(inch("fillet-1.5in", Messages.BuiltInProfiles_Fillet, "1.5", "0.375", ClassicalShapes::flat, FRAME, BATTEN)); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-	}
-
-	private static void addRails(List<TrimProfile> all) {
-		all.add(metric("ogee-rail-64", Messages.BuiltInProfiles_OgeeRail, 64, 20, ClassicalShapes::ogeeRail, RAIL)); //$NON-NLS-1$
-		all.add(metric("bead-rail-58", Messages.BuiltInProfiles_BeadRail, 58, 24, ClassicalShapes::beadRail, RAIL)); //$NON-NLS-1$
-		all.add(metric("cap-44", Messages.BuiltInProfiles_Cap, 44, 30, ClassicalShapes::cap, RAIL)); //$NON-NLS-1$
-		all.add(inch("ogee-rail-2.5in", Messages.BuiltInProfiles_OgeeRail, "2.5", "0.75", ClassicalShapes::ogeeRail, RAIL)); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-		all.add(inch("cap-1.75in", Messages.BuiltInProfiles_Cap, "1.75", "1.125", ClassicalShapes::cap, RAIL)); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-	}
-
-	private static void addBases(List<TrimProfile> all) {
-		all.add(metric("ogee-base-120", Messages.BuiltInProfiles_OgeeBase, 120, 15, ClassicalShapes::ogeeBase, BASE)); //$NON-NLS-1$
-		all.add(metric("torus-base-145", Messages.BuiltInProfiles_TorusBase, 145, 18, ClassicalShapes::torusBase, BASE)); //$NON-NLS-1$
-		all.add(inch("ogee-base-5.25in", Messages.BuiltInProfiles_OgeeBase, "5.25", "0.5625", ClassicalShapes::ogeeBase, BASE)); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-	}
-
-	private static void addCrowns(List<TrimProfile> all) {
-		all.add(metric("scotia-20", Messages.BuiltInProfiles_Scotia, 20, 20, ClassicalShapes::scotia, CROWN)); //$NON-NLS-1$
-		all.add(metric("cove-crown-70", Messages.BuiltInProfiles_CoveCrown, 70, 70, ClassicalShapes::scotia, CROWN)); //$NON-NLS-1$
-		all.add(metric("ogee-crown-80", Messages.BuiltInProfiles_OgeeCrown, 80, 62, ClassicalShapes::ogeeCrown, CROWN)); //$NON-NLS-1$
-		all.add(inch("ogee-crown-3.5in", Messages.BuiltInProfiles_OgeeCrown, "3.5", "2.75", ClassicalShapes::ogeeCrown, CROWN)); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-	}
-
-	private static void addCasings(List<TrimProfile> all) {
-		all.add(metric("ogee-casing-70", Messages.BuiltInProfiles_OgeeCasing, 70, 20, ClassicalShapes::ogeeCasing, CASING)); //$NON-NLS-1$
-		all.add(metric("bead-casing-64", Messages.BuiltInProfiles_BeadCasing, 64, 18, ClassicalShapes::beadCasing, CASING)); //$NON-NLS-1$
-		all.add(inch("ogee-casing-2.5in", Messages.BuiltInProfiles_OgeeCasing, "2.5", "0.6875", ClassicalShapes::ogeeCasing, //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-				CASING));
-	}
-
-	private static TrimProfile metric(String id, String name, int face, int thickness, ProfileShape shape, ProfileUse... uses) {
-		return profile(id, name, Length.ofMillimetres(face), Length.ofMillimetres(thickness), LengthUnit.MILLIMETRE, shape, uses);
-	}
-
-	private static TrimProfile inch(String id, String name, String face, String thickness, ProfileShape shape,
-			ProfileUse... uses) {
-		return profile(id, name, inches(face), inches(thickness), LengthUnit.INCH, shape, uses);
-	}
-
-	private static Length inches(String decimal) {
-		return new Length(new BigDecimal(decimal).multiply(BigDecimal.valueOf(Length.UNITS_PER_INCH)).longValueExact());
-	}
-
-	private static TrimProfile profile(String id, String name, Length face, Length thickness, LengthUnit unit,
-			ProfileShape shape, ProfileUse... uses) {
-		String shown = NLS.bind(Messages.BuiltInProfiles_NameWithSize,
-				new Object[] { name, LengthFormat.asShown(face, unit), LengthFormat.asShown(thickness, unit) });
-		ProfileSection section = shape.section(face.approximateMillimetres(), thickness.approximateMillimetres());
-		return new ShapedProfile(id, shown, Set.of(uses), face, thickness, section);
+	private static TrimProfile sized(String id, ShapeRequest request, Map<String, ProfileShape> shapes) {
+		TrimProfile drawn = request.draw(shapes.get(request.shape())).profile().orElseThrow();
+		return new TrimProfile(id, drawn.name(), drawn.uses(), drawn.section());
 	}
 }

@@ -1,18 +1,26 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.profile;
 
-import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExtensionRegistry;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+
+import wainscribe.model.length.LengthUnit;
+import wainscribe.profile.section.SectionCheck;
+import wainscribe.profile.shape.ProfileShape;
+import wainscribe.profile.shape.ShapeRequest;
+import wainscribe.profile.shape.ShapeSize;
+import wainscribe.profile.shape.ShapeSource;
 
 /**
  * Reads the catalogue from the extension registry.
@@ -26,6 +34,7 @@ public final class RegisteredProfiles {
 	public static final String EXTENSION_POINT = "wainscribe.profile.profiles"; //$NON-NLS-1$
 
 	private static final String CLASS = "class"; //$NON-NLS-1$
+	private static final String PROFILES = "profiles"; //$NON-NLS-1$
 
 	private final IExtensionRegistry registry;
 	private final Consumer<IStatus> log;
@@ -45,29 +54,40 @@ public final class RegisteredProfiles {
 	/**
 	 * Reads the catalogue anew.
 	 *
-	 * @return all sound profiles, in the order of their contributors; empty if there are none
+	 * @return all sound profiles and shapes, in the order of their contributors; empty if there are none
 	 */
 	public ProfileCatalogue catalogue() {
-		List<TrimProfile> all = new ArrayList<>();
-		Set<String> ids = new HashSet<>();
+		Map<String, TrimProfile> profiles = new LinkedHashMap<>();
+		Map<String, ProfileShape> shapes = new LinkedHashMap<>();
 		for (IConfigurationElement element : registry.getConfigurationElementsFor(EXTENSION_POINT)) {
-			for (TrimProfile profile : contributed(element)) {
-				if (!ids.add(profile.id())) {
-					report(element, "profile " + profile.id() + " exists already and was left out", null); //$NON-NLS-1$ //$NON-NLS-2$
-				} else {
-					all.add(profile);
-				}
+			if (PROFILES.equals(element.getName())) {
+				contributed(element, ProfileSource.class, ProfileSource::profiles).stream()
+						.filter(profile -> fits(element, "profile " + profile.id(), check.firstFault(profile.section()))) //$NON-NLS-1$
+						.forEach(profile -> add(element, profiles, profile.id(), profile));
+			} else {
+				contributed(element, ShapeSource.class, ShapeSource::shapes).stream()
+						.filter(shape -> fits(element, "shape " + shape.id(), usualFault(shape))) //$NON-NLS-1$
+						.forEach(shape -> add(element, shapes, shape.id(), shape));
 			}
 		}
-		return new ProfileCatalogue(all);
+		return new ProfileCatalogue(List.copyOf(profiles.values()), List.copyOf(shapes.values()));
 	}
 
-	private List<TrimProfile> contributed(IConfigurationElement element) {
+	/** Of two with one id the first stays, so what is chosen does not change when a bundle is added. */
+	private <T> void add(IConfigurationElement element, Map<String, T> known, String id, T contribution) {
+		if (known.putIfAbsent(id, contribution) != null) {
+			report(element, (contribution instanceof TrimProfile ? "profile " : "shape ") + id + " exists already and was left out", //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+					null);
+		}
+	}
+
+	private <S, T> List<T> contributed(IConfigurationElement element, Class<S> type, Function<S, List<T>> ask) {
 		try {
-			if (element.createExecutableExtension(CLASS) instanceof ProfileSource source) {
-				return sound(element, source.profiles());
+			Object source = element.createExecutableExtension(CLASS);
+			if (type.isInstance(source)) {
+				return List.copyOf(ask.apply(type.cast(source)));
 			}
-			report(element, "class " + element.getAttribute(CLASS) + " is no " + ProfileSource.class.getName(), null); //$NON-NLS-1$ //$NON-NLS-2$
+			report(element, "class " + element.getAttribute(CLASS) + " is no " + type.getName(), null); //$NON-NLS-1$ //$NON-NLS-2$
 		} catch (CoreException | RuntimeException | LinkageError e) {
 			// Contributed code must not take the others with it.
 			report(element, "class " + element.getAttribute(CLASS) + " failed: " + e.getMessage(), e); //$NON-NLS-1$ //$NON-NLS-2$
@@ -75,17 +95,15 @@ public final class RegisteredProfiles {
 		return List.of();
 	}
 
-	private List<TrimProfile> sound(IConfigurationElement element, List<TrimProfile> profiles) {
-		List<TrimProfile> sound = new ArrayList<>();
-		for (TrimProfile profile : profiles) {
-			List<String> faults = check.faults(profile);
-			if (faults.isEmpty()) {
-				sound.add(profile);
-			} else {
-				report(element, "profile " + profile.id() + " was left out: " + faults.getFirst(), null); //$NON-NLS-1$ //$NON-NLS-2$
-			}
-		}
-		return sound;
+	/** A shape that cannot be drawn in its usual size cannot be drawn at all. */
+	private static Optional<String> usualFault(ProfileShape shape) {
+		ShapeSize usual = shape.usual();
+		return new ShapeRequest(shape.id(), usual.width(), usual.thickness(), LengthUnit.MILLIMETRE, null).draw(shape).fault();
+	}
+
+	private boolean fits(IConfigurationElement element, String what, Optional<String> fault) {
+		fault.ifPresent(why -> report(element, what + " was left out: " + why, null)); //$NON-NLS-1$
+		return fault.isEmpty();
 	}
 
 	private void report(IConfigurationElement element, String what, Throwable cause) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 
 import wainscribe.model.ProfileUse;
 import wainscribe.model.length.Length;
+import wainscribe.profile.section.SectionCheck;
 
 class BuiltInProfilesTest {
 
@@ -20,7 +21,7 @@ class BuiltInProfilesTest {
 	void everySectionIsClosedAndOfItsSize() {
 		SectionCheck check = new SectionCheck();
 		for (TrimProfile profile : catalogue.all()) {
-			assertEquals(List.of(), check.faults(profile), profile.id());
+			assertEquals(List.of(), check.faults(profile.section()), profile.id());
 		}
 	}
 
@@ -50,8 +51,7 @@ class BuiltInProfilesTest {
 	@Test
 	void theFirstOfTwoProfilesWithOneIdStays() {
 		TrimProfile first = catalogue.all().getFirst();
-		TrimProfile second = new ShapedProfile(first.id(), "Other", first.uses(), first.face(), first.thickness(),
-				first.section());
+		TrimProfile second = new TrimProfile(first.id(), "Other", first.uses(), first.section());
 		ProfileCatalogue both = new ProfileCatalogue(List.of(first, second));
 		assertEquals(1, both.all().size());
 		assertTrue(both.find(first.id()).orElseThrow() == first);

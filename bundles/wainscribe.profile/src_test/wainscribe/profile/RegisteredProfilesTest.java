@@ -22,6 +22,13 @@ import org.junit.jupiter.api.Test;
 
 import wainscribe.model.ProfileUse;
 import wainscribe.model.length.Length;
+import wainscribe.profile.section.ProfileSection;
+import wainscribe.profile.section.SectionPath;
+import wainscribe.profile.shape.BuiltInShapes;
+import wainscribe.profile.shape.DrawnShape;
+import wainscribe.profile.shape.ProfileShape;
+import wainscribe.profile.shape.ShapeSize;
+import wainscribe.profile.shape.ShapeSource;
 
 /** Reads catalogues from a registry of its own, without a running platform. */
 class RegisteredProfilesTest {
@@ -82,7 +89,7 @@ class RegisteredProfilesTest {
 		addOwn();
 		addSource(Crossing.class.getName());
 		assertTrue(read().find("bow").isEmpty());
-		assertTrue(problems.getFirst().getMessage().contains("profile bow was left out: the section crosses itself"));
+		assertTrue(problems.getFirst().getMessage().contains("profile bow was left out: the section crosses or touches itself at 15, 5"));
 	}
 
 	@Test
@@ -93,13 +100,48 @@ class RegisteredProfilesTest {
 		assertEquals(BuiltInProfiles.catalogue().all().size(), problems.size());
 	}
 
+	@Test
+	void shapesComeThroughTheExtensionPointAndAreDrawnWhenAskedFor() throws Exception {
+		addOwn();
+		add("com.example.trim", "<plugin><extension point='wainscribe.profile.profiles'><shapes class='" + Slopes.class.getName()
+				+ "'/></extension></plugin>");
+		assertEquals("Slope, 40 mm x 12 mm", read().find("slope-40x12").orElseThrow().name());
+		assertEquals("Ogee, 40 mm x 15 mm", read().find("ogee-40x15").orElseThrow().name());
+		assertEquals(new BuiltInShapes().shapes().size() + 1, read().shapes().size());
+		assertTrue(read().find("broken-40x12").isEmpty());
+		assertTrue(problems.getFirst().getMessage().contains("shape broken was left out: broken-20x9 cannot be drawn: no drawing"),
+				problems.getFirst()::getMessage);
+	}
+
+	@Test
+	void aSecondShapeWithAnIdIsReported() throws Exception {
+		addOwn();
+		add("com.example.trim", "<plugin><extension point='wainscribe.profile.profiles'><shapes class='"
+				+ BuiltInShapes.class.getName() + "'/></extension></plugin>");
+		assertEquals(new BuiltInShapes().shapes().size(), read().shapes().size());
+		assertTrue(problems.getFirst().getMessage().contains("shape fillet exists already and was left out"));
+	}
+
+	/** Brings one sound shape and one that fails. */
+	public static final class Slopes implements ShapeSource {
+		@Override
+		public List<ProfileShape> shapes() {
+			return List.of(
+					new DrawnShape("slope", "Slope", Set.of(ProfileUse.FRAME), ShapeSize.ofMillimetres(30, 10), null,
+							size -> SectionPath.atOrigin().out(size.thickness()).line(size.width(), size.thickness().negated()).section()),
+					new DrawnShape("broken", "Broken", Set.of(ProfileUse.FRAME), ShapeSize.ofMillimetres(20, 9), null, size -> {
+						throw new IllegalStateException("no drawing");
+					}));
+		}
+	}
+
 	/** Brings one profile, as the example in the schema does. */
 	public static final class QuarterRound implements ProfileSource {
 		@Override
 		public List<TrimProfile> profiles() {
-			ProfileSection section = new SectionPath(0, 0).line(0, 20).leaving(20, -20).section();
 			Length size = Length.ofMillimetres(20);
-			return List.of(new ShapedProfile("quarter-round-20", "Quarter round", Set.of(ProfileUse.CROWN), size, size, section));
+			ProfileSection section = SectionPath.atOrigin().out(size).round(size, size.negated()).section();
+			return List.of(new TrimProfile("quarter-round-20", "Quarter round", Set.of(ProfileUse.CROWN), section));
 		}
 	}
 
@@ -115,9 +157,9 @@ class RegisteredProfilesTest {
 	public static final class Crossing implements ProfileSource {
 		@Override
 		public List<TrimProfile> profiles() {
-			ProfileSection bow = new SectionPath(0, 0).line(0, 10).line(30, -10).line(0, 10).section();
-			return List.of(new ShapedProfile("bow", "Bow", Set.of(ProfileUse.FRAME), Length.ofMillimetres(30),
-					Length.ofMillimetres(10), bow));
+			Length ten = Length.ofMillimetres(10);
+			ProfileSection bow = SectionPath.atOrigin().out(ten).line(ten.times(3), ten.negated()).out(ten).section();
+			return List.of(new TrimProfile("bow", "Bow", Set.of(ProfileUse.FRAME), bow));
 		}
 	}
 }

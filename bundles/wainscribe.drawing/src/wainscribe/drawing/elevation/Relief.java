@@ -6,8 +6,10 @@ import java.util.List;
 
 import wainscribe.drawing.Point;
 import wainscribe.drawing.Role;
-import wainscribe.profile.ProfileSection;
 import wainscribe.profile.TrimProfile;
+import wainscribe.profile.section.Segment;
+import wainscribe.profile.section.Spot;
+import wainscribe.profile.section.StraightSegment;
 
 /**
  * The facets of a moulding as seen from the front, each with the shade that light from the upper left gives it.
@@ -21,7 +23,7 @@ record Relief(List<Facet> facets) {
 	private static final double LIGHT_Y = 0.55;
 	private static final double LIGHT_Z = 0.70;
 	private static final double NARROWEST = 0.07;
-	private static final int ARC_FACETS = 3;
+	private static final int CURVE_FACETS = 3;
 
 	/**
 	 * A flat strip along a moulding.
@@ -41,28 +43,16 @@ record Relief(List<Facet> facets) {
 	static Relief of(TrimProfile profile) {
 		double face = profile.face().approximateMillimetres();
 		List<Facet> facets = new ArrayList<>();
-		for (ProfileSection.Edge edge : profile.section().face()) {
-			switch (edge) {
-				case ProfileSection.Line line -> add(facets, face, line.x0(), line.y0(), line.x1(), line.y1());
-				case ProfileSection.Arc arc -> addArc(facets, face, arc);
+		for (Segment segment : profile.section().face()) {
+			int parts = segment instanceof StraightSegment ? 1 : CURVE_FACETS;
+			Spot from = segment.at(0);
+			for (int i = 1; i <= parts; i++) {
+				Spot to = segment.at((double) i / parts);
+				add(facets, face, from.x(), from.y(), to.x(), to.y());
+				from = to;
 			}
 		}
 		return facets.isEmpty() ? FLAT : new Relief(List.copyOf(facets));
-	}
-
-	private static void addArc(List<Facet> facets, double face, ProfileSection.Arc arc) {
-		double radius = Math.hypot(arc.x0() - arc.cx(), arc.y0() - arc.cy());
-		double begin = Math.atan2(arc.y0() - arc.cy(), arc.x0() - arc.cx());
-		double x = arc.x0();
-		double y = arc.y0();
-		for (int i = 1; i <= ARC_FACETS; i++) {
-			double angle = begin + arc.sweep() * i / ARC_FACETS;
-			double nextX = arc.cx() + radius * Math.cos(angle);
-			double nextY = arc.cy() + radius * Math.sin(angle);
-			add(facets, face, x, y, nextX, nextY);
-			x = nextX;
-			y = nextY;
-		}
 	}
 
 	/** Adds what can be seen from the front; strips too narrow to be seen join the one before. */

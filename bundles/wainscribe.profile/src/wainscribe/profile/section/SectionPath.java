@@ -50,60 +50,63 @@ public final class SectionPath {
 		return dx.signum() == 0 && dy.signum() == 0 ? this : add(new StraightSegment(pen, pen.moved(dx, dy)));
 	}
 
-	/** Draws an arc that starts parallel to the wall and ends dx further and dy higher (negative: lower). */
-	public SectionPath leaving(Length dx, Length dy) {
-		return arc(dx, dy, -parallelRise(dx, dy));
-	}
-
-	/** Draws an arc that ends parallel to the wall, dx further and dy higher (negative: lower). */
-	public SectionPath arriving(Length dx, Length dy) {
-		return arc(dx, dy, parallelRise(dx, dy));
+	/**
+	 * Draws an arc that bends out of the moulding: a quarter round where dx and dy are alike, else it is parallel to the longer at one
+	 * end.
+	 */
+	public SectionPath round(Length dx, Length dy) {
+		return arc(dx, dy, quarter(dx, dy));
 	}
 
 	/**
-	 * Returns the rise of an arc with one end parallel to the wall, positive for one that climbs and ends so: it turns by twice
-	 * the chord's angle, hence with chord c the rise c (c - dx) / 2 dy.
+	 * Draws an arc that bends into the moulding: a quarter hollow where dx and dy are alike, else it is parallel to the longer at
+	 * one end.
 	 */
-	private static double parallelRise(Length dx, Length dy) {
-		double w = Math.abs(dx.approximateMillimetres());
-		double h = dy.approximateMillimetres();
-		double chord = Math.hypot(w, h);
-		double rise = h == 0 ? 0 : chord * (chord - w) / (2 * h);
+	public SectionPath hollow(Length dx, Length dy) {
+		return arc(dx, dy, -quarter(dx, dy));
+	}
+
+	/**
+	 * Returns the rise of the arc over dx by dy that runs along the longer of the two at one end, so that it keeps within both:
+	 * it turns by twice the angle between chord and longer side, hence with chord c, long side l and short side s the rise
+	 * c (c - l) / 2 s.
+	 */
+	private static double quarter(Length dx, Length dy) {
+		double one = Math.abs(dx.approximateMillimetres());
+		double other = Math.abs(dy.approximateMillimetres());
+		double chord = Math.hypot(one, other);
+		double shorter = Math.min(one, other);
+		double rise = shorter == 0 ? 0 : chord * (chord - Math.max(one, other)) / (2 * shorter);
 		return dx.signum() < 0 ? -rise : rise;
 	}
 
-	/** Draws an ogee: two equal arcs, parallel to the wall at both ends, dx further and dy higher (negative: lower). */
+	/**
+	 * Draws an ogee: two equal arcs, round at the high end and hollow at the low one, dx further and dy higher (negative: lower).
+	 * They are parallel to the longer side at both ends.
+	 */
 	public SectionPath ogee(Length dx, Length dy) {
-		Length halfX = dx.dividedBy(2);
-		Length halfY = dy.dividedBy(2);
-		return leaving(halfX, halfY).arriving(dx.minus(halfX), dy.minus(halfY));
+		return doubled(dx, dy, dy.signum() < 0);
 	}
 
-	/** Draws an ogee the other way: two equal arcs, square to the wall at both ends. */
-	public SectionPath steepOgee(Length dx, Length dy) {
-		Length halfX = dx.dividedBy(2);
-		Length halfY = dy.dividedBy(2);
-		return steepLeaving(halfX, halfY).steepArriving(dx.minus(halfX), dy.minus(halfY));
+	/** Draws an ogee the other way, hollow at the high end and round at the low one. */
+	public SectionPath reversedOgee(Length dx, Length dy) {
+		return doubled(dx, dy, dy.signum() > 0);
 	}
 
-	/** Draws an arc that starts square to the wall and ends dx further and dy higher (negative: lower). */
-	public SectionPath steepLeaving(Length dx, Length dy) {
-		return arc(dx, dy, parallelRise(dy, dx));
-	}
-
-	/** Draws an arc that ends square to the wall, dx further and dy higher (negative: lower). */
-	public SectionPath steepArriving(Length dx, Length dy) {
-		return arc(dx, dy, -parallelRise(dy, dx));
+	private SectionPath doubled(Length dx, Length dy, boolean roundFirst) {
+		Length x = dx.dividedBy(2);
+		Length y = dy.dividedBy(2);
+		return roundFirst ? round(x, y).hollow(dx.minus(x), dy.minus(y)) : hollow(x, y).round(dx.minus(x), dy.minus(y));
 	}
 
 	/** Draws a half circle away from the wall that ends dx further at the same height. */
 	public SectionPath halfRound(Length dx) {
-		return arc(dx, Length.ZERO, dx.approximateMillimetres() / 2);
+		return arc(dx, Length.ZERO, dx.dividedBy(2));
 	}
 
 	/** Draws a half circle towards the wall, a flute, that ends dx further at the same height. */
 	public SectionPath flute(Length dx) {
-		return arc(dx, Length.ZERO, -dx.approximateMillimetres() / 2);
+		return arc(dx, Length.ZERO, dx.dividedBy(2).negated());
 	}
 
 	/** Draws an arc with a given rise, above 0 for one that bends out of the moulding. */

@@ -27,7 +27,7 @@ class SectionCheckTest {
 
 	@Test
 	void aSoundSectionHasNoFault() {
-		assertEquals(List.of(), faults(SectionPath.atOrigin().out(mm(20)).leaving(mm(20), mm(-20)).section()));
+		assertEquals(List.of(), faults(SectionPath.atOrigin().out(mm(20)).round(mm(20), mm(-20)).section()));
 	}
 
 	@Test
@@ -71,7 +71,7 @@ class SectionCheckTest {
 
 	@Test
 	void aHollowBackMustNotBreakThroughTheFace() {
-		ProfileSection thin = SectionPath.atOrigin().out(mm(8)).leaving(mm(62), mm(62)).along(mm(8))
+		ProfileSection thin = SectionPath.atOrigin().out(mm(8)).hollow(mm(62), mm(62)).along(mm(8))
 				.sectionBehind(List.of(SectionPoint.ofMillimetres(70, 50), SectionPoint.ofMillimetres(5, 0)));
 		assertTrue(faults(thin).getFirst().startsWith("the section crosses or touches itself at"));
 	}
