@@ -45,7 +45,8 @@ public final class CommandRun {
 		add(() -> new SurveyCommand(services.patterns(), console));
 		add(() -> new LayoutCommand(services, console));
 		add(() -> new CheckCommand(services, console));
-		add(() -> new CutCommand(console));
+		add(() -> new CutCommand(services, console));
+		add(() -> new FinishCommand(services, console));
 		add(() -> new TakeoffCommand(services, console));
 		add(() -> new PackCommand(services, console));
 		commandLine.getCommandSpec().versionProvider(versions);

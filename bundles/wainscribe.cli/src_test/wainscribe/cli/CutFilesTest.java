@@ -178,7 +178,9 @@ class CutFilesTest {
 		line("option --kerf: \"-3mm\": expected a length of zero or more", "cut", "--pieces", pieces, "--stock", stock, "--kerf=-3mm");
 		line("option --trim: \"wide\": expected a length", "cut", "--pieces", pieces, "--stock", stock, "--trim", "wide");
 		line("--stock", "cut", "--pieces", pieces);
-		line("--pieces", "cut");
+		line("--home=DIR", "cut");
+		line("mutually exclusive", "cut", "--home", "somewhere", "--pieces", pieces, "--stock", stock);
+		line("option --accept: \"with --pieces\": expected --home DIR", "cut", "--pieces", pieces, "--stock", stock, "--accept");
 	}
 
 	private void refused(String line, String pieces, String stock) throws IOException {
