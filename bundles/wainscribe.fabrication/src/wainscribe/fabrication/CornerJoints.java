@@ -4,21 +4,33 @@ package wainscribe.fabrication;
 import java.util.EnumSet;
 import java.util.Set;
 
+import wainscribe.model.InsideJoint;
 import wainscribe.model.Material;
 
 /**
- * Chooses how two runs meet in a corner, by common practice: inside corners near square are coped, the wall walked first
- * running through to the corner; others are mitred at half the measured angle.
+ * Chooses how two runs meet in a corner, by common practice: in inside corners near square the longer piece runs through to
+ * the corner and the shorter one is coped over it, as a piece coped at both ends has to fit exactly and a short one is easier
+ * to fit; other corners are mitred at half the measured angle; free ends are returned to the wall.
+ *
+ * @param inside  what the brief wants in inside corners
+ * @param coped   whether material and section of the run can be coped
+ * @param blocked whether runs of this kind stop at corner blocks if the brief wants blocks
  */
-record CornerJoints(Material material) {
+record CornerJoints(InsideJoint inside, boolean coped, boolean blocked) {
 
 	/** Inside corners this far from square are still coped; common practice. */
 	private static final double COPED_WITHIN = 10;
 	private static final double SQUARE = 90;
 	private static final double STRAIGHT = 180;
+	private static final double RETURNED = 135;
 	private static final double NEARLY = 0.05;
 	/** Foam, plaster and metal are not coped with a saw on site; common practice. */
 	private static final Set<Material> NOT_COPED = EnumSet.of(Material.POLYURETHANE, Material.PLASTER, Material.METAL);
+
+	/** Tells whether mouldings of a material are coped on site. */
+	static boolean isCoped(Material material) {
+		return !NOT_COPED.contains(material);
+	}
 
 	/** What a run meets round a corner. */
 	enum Meeting {
@@ -46,6 +58,11 @@ record CornerJoints(Material material) {
 			return new Cut(joint, SQUARE);
 		}
 
+		/** Returns a mitre into a short return, the face reaching the end. */
+		static Cut returned() {
+			return new Cut(Joint.RETURN, RETURNED);
+		}
+
 		/** Returns the same joint cut plumb on a piece of the given pitch. */
 		Cut plumb(double pitch) {
 			return new Cut(joint, angle, pitch);
@@ -61,12 +78,12 @@ record CornerJoints(Material material) {
 		return switch (meeting) {
 			case NEW -> Cut.square(Joint.IN_LINE);
 			case KEPT -> Cut.square(Joint.BUTT_TO_TRIM);
-			case NOTHING -> Cut.square(Joint.SQUARE_END);
+			case NOTHING -> Cut.returned();
 		};
 	}
 
 	private static Cut outside(double corner, Meeting meeting) {
-		return meeting == Meeting.NEW ? new Cut(Joint.OUTSIDE_MITRE, corner / 2) : Cut.square(Joint.SQUARE_END);
+		return meeting == Meeting.NEW ? new Cut(Joint.OUTSIDE_MITRE, corner / 2) : Cut.returned();
 	}
 
 	/** Tells whether two walls stand in one plane. */
@@ -79,9 +96,9 @@ record CornerJoints(Material material) {
 	 *
 	 * @param corner  inside angle in degrees
 	 * @param meeting what the run meets on the other wall
-	 * @param first   whether this wall is walked before the other
+	 * @param through whether this run goes through to the corner where the other is coped
 	 */
-	Cut at(double corner, Meeting meeting, boolean first) {
+	Cut at(double corner, Meeting meeting, boolean through) {
 		if (isStraight(corner) || corner > STRAIGHT) {
 			return isStraight(corner) ? inLine(meeting) : outside(corner, meeting);
 		}
@@ -89,11 +106,22 @@ record CornerJoints(Material material) {
 			return new Cut(Joint.BUTT_TO_WALL, corner);
 		}
 		if (meeting == Meeting.KEPT) {
-			return NOT_COPED.contains(material) ? new Cut(Joint.BUTT_TO_TRIM, corner) : new Cut(Joint.COPE, corner / 2);
+			return coped ? new Cut(Joint.COPE, corner / 2) : new Cut(Joint.BUTT_TO_TRIM, corner);
 		}
-		if (NOT_COPED.contains(material) || Math.abs(corner - SQUARE) > COPED_WITHIN) {
+		if (takesBlock(corner)) {
+			return Cut.square(Joint.BUTT_TO_BLOCK);
+		}
+		if (!coped || inside == InsideJoint.MITRE || isFarFromSquare(corner)) {
 			return new Cut(Joint.INSIDE_MITRE, corner / 2);
 		}
-		return first ? new Cut(Joint.BUTT_TO_WALL, corner) : new Cut(Joint.COPE, corner / 2);
+		return through ? new Cut(Joint.BUTT_TO_WALL, corner) : new Cut(Joint.COPE, corner / 2);
+	}
+
+	private boolean takesBlock(double corner) {
+		return blocked && inside == InsideJoint.BLOCK && !isFarFromSquare(corner);
+	}
+
+	private static boolean isFarFromSquare(double corner) {
+		return Math.abs(corner - SQUARE) > COPED_WITHIN;
 	}
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
-import wainscribe.fabrication.RunPieces.RunSpec;
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RoomDesign;
 import wainscribe.layout.StripOutline;
@@ -17,7 +16,7 @@ import wainscribe.model.length.Length;
 import wainscribe.profile.ProfileCatalogue;
 
 /**
- * Derives the cut list of a design: frames, rail, base and crown, each piece with its lengths, ends and saw settings.
+ * Derives the cut list of a design: frames, frames of mirrors, rail, base and crown, each piece with its lengths, ends and saw settings.
  * <p>
  * Existing moulding that stays gives no piece and ends the runs it meets; moulding that goes is listed as a removal. The
  * same design always gives the same pieces with the same labels.
@@ -43,15 +42,20 @@ public final class CutLists {
 	 */
 	public CutList of(RoomDesign design) {
 		Room room = design.room();
+		JointPractice practice = JointPractice.of(design);
 		PieceNotes notes = new PieceNotes(design.brief().units(), design.brief().longestStock());
-		FrameMembers members = new FrameMembers(design.layout().profile(), design.layout().material(), notes);
+		Saw saw = new Saw(practice.sawStep());
+		FrameMembers members = new FrameMembers(design.layout().profile(), design.layout().material(), notes, saw);
+		GlassPieces mirrors = new GlassPieces(design, notes, saw);
+		WallStuds studs = new WallStuds();
 		StripPieces strips = new StripPieces(design.layout().profile(), design.layout().material(), notes);
 		List<RunPieces> runs = new ArrayList<>();
 		for (RunSpec spec : new RunSpecs(profiles).of(design)) {
-			runs.add(new RunPieces(room, spec, notes));
+			runs.add(new RunPieces(design, spec, notes, practice, studs));
 		}
 		List<Piece> pieces = new ArrayList<>();
 		List<Removal> removals = new ArrayList<>();
+		List<Block> blocks = new ArrayList<>();
 		for (int i = 0; i < room.getWalls().size(); i++) {
 			Wall wall = room.getWalls().get(i);
 			for (FrameOutline frame : framesOn(design, wall)) {
@@ -60,12 +64,14 @@ public final class CutLists {
 			for (StripOutline strip : stripsOn(design, wall)) {
 				pieces.add(strips.of(name(wall, i), strip));
 			}
+			pieces.addAll(mirrors.on(wall, name(wall, i)));
 			for (RunPieces run : runs) {
 				pieces.addAll(run.on(i));
+				blocks.addAll(run.blocksOn(i));
 			}
 			addRemovals(wall, name(wall, i), removals);
 		}
-		return new CutList(room.getName() == null ? "" : room.getName(), pieces, removals); //$NON-NLS-1$
+		return new CutList(room.getName() == null ? "" : room.getName(), pieces, removals, blocks); //$NON-NLS-1$
 	}
 
 	private static List<StripOutline> stripsOn(RoomDesign design, Wall wall) {

@@ -23,6 +23,14 @@ public enum Joint {
 	BUTT_TO_FIXTURE("butt to fixture"), //$NON-NLS-1$
 	/** Stops at moulding that stays. */
 	BUTT_TO_TRIM("butt to trim"), //$NON-NLS-1$
+	/** Stops at a corner block. */
+	BUTT_TO_BLOCK("butt to corner block"), //$NON-NLS-1$
+	/** Stops at a plinth block. */
+	BUTT_TO_PLINTH("butt to plinth block"), //$NON-NLS-1$
+	/** Glued scarf on a stud, where one length is not enough. */
+	SCARF("scarf"), //$NON-NLS-1$
+	/** Mitre with a short return that takes the section back to the wall. */
+	RETURN("mitred return"), //$NON-NLS-1$
 	/** A free end, cut square. */
 	SQUARE_END("square end"); //$NON-NLS-1$
 
@@ -30,6 +38,14 @@ public enum Joint {
 
 	Joint(String word) {
 		this.word = word;
+	}
+
+	/** Tells whether both pieces of the joint are cut at the same setting. */
+	public boolean isShared() {
+		return switch (this) {
+			case FRAME_MITRE, INSIDE_MITRE, OUTSIDE_MITRE, RAKE_MITRE, SCARF, RETURN -> true;
+			default -> false;
+		};
 	}
 
 	/** Returns the trade word used in files. */

@@ -7,10 +7,23 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String FrameMembers_Where;
+	public static String GlassPieces_Channel;
+	public static String GlassPieces_Clips;
+	public static String GlassPieces_Mirror;
+	public static String GlassPieces_Narrow;
+	public static String GlassPieces_NoSight;
+	public static String GlassPieces_Rebate;
+	public static String GlassPieces_RebateUnmeasured;
 	public static String PieceNotes_BeyondSaw;
 	public static String PieceNotes_LongerThanStock;
+	public static String PieceNotes_Scarf;
+	public static String PieceNotes_ScarfFindStud;
+	public static String PieceNotes_ScarfModule;
 	public static String PieceNotes_ScarfOnStud;
+	public static String RunBlocks_Corner;
+	public static String RunBlocks_Plinth;
 	public static String RunPieces_CrownSpring;
+	public static String RunPieces_Return;
 	public static String RunPieces_Sloped;
 	public static String RunPieces_ThicknessAssumed;
 	public static String RunPieces_Where;

@@ -49,6 +49,11 @@ public record Piece(String label, PieceKind kind, MouldingSection section, Mater
 		notes = List.copyOf(notes);
 	}
 
+	/** Tells whether it is the short return at a mitred end: glued on, never nailed. */
+	public boolean isReturn() {
+		return shortPoint.signum() == 0 && (start.joint() == Joint.RETURN || end.joint() == Joint.RETURN);
+	}
+
 	/**
 	 * Returns what the piece is cut from: the id of its profile, or kind, face and thickness where none was chosen
 	 * ({@code frame 32 mm x 16 mm}, {@code rail 2 1/2" x 3/4"}). Prices refer to the same text.

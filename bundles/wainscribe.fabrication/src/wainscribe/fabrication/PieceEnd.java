@@ -5,14 +5,15 @@ import java.math.BigDecimal;
 import java.util.Objects;
 
 /**
- * One end of a piece: what it meets and how the saw is set.
+ * One end of a piece: what it meets and how the saw is set; exact angles rounded to 0.0001 degree.
  *
  * @param joint    what it meets
  * @param turn     turn of the saw's table in degrees from a square cut, never negative
  * @param tilt     tilt of the blade in degrees from upright, never negative
  * @param longSide where the long point lies
+ * @param setting  the same on the scale of the saw, and what the rounding leaves at the joint
  */
-public record PieceEnd(Joint joint, BigDecimal turn, BigDecimal tilt, LongSide longSide) {
+public record PieceEnd(Joint joint, BigDecimal turn, BigDecimal tilt, LongSide longSide, SawSetting setting) {
 
 	/** Most saws turn and tilt no further; common practice. */
 	private static final BigDecimal SAW_REACH = BigDecimal.valueOf(50);
@@ -23,6 +24,12 @@ public record PieceEnd(Joint joint, BigDecimal turn, BigDecimal tilt, LongSide l
 		Objects.requireNonNull(turn);
 		Objects.requireNonNull(tilt);
 		Objects.requireNonNull(longSide);
+		Objects.requireNonNull(setting);
+	}
+
+	/** Creates an end for a saw that can be set to any angle. */
+	public PieceEnd(Joint joint, BigDecimal turn, BigDecimal tilt, LongSide longSide) {
+		this(joint, turn, tilt, longSide, new SawSetting(turn, tilt, BigDecimal.ZERO.setScale(2)));
 	}
 
 	/** Returns a square end. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
 
+import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.model.length.LengthFormat;
 import wainscribe.model.length.LengthUnit;
@@ -26,5 +27,15 @@ record PieceNotes(LengthUnit unit, Optional<Length> longestStock) {
 			notes.add(NLS.bind(Messages.PieceNotes_BeyondSaw, steepest.toPlainString()));
 		}
 		return notes;
+	}
+
+	/** Writes where a piece is scarfed to the next, and how to find the stud if it was not measured. */
+	List<String> ofScarf(Wall wall, Length joint, boolean onStud) {
+		String at = LengthFormat.asShown(joint, unit);
+		if (onStud) {
+			return List.of(NLS.bind(Messages.PieceNotes_Scarf, at));
+		}
+		return List.of(wall.getStudSpacing() == null ? NLS.bind(Messages.PieceNotes_ScarfFindStud, at)
+				: NLS.bind(Messages.PieceNotes_ScarfModule, at, LengthFormat.asShown(wall.getStudSpacing(), unit)));
 	}
 }

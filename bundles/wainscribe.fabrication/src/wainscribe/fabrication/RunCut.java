@@ -56,6 +56,25 @@ record RunCut(MouldingSection section, boolean sprung, Length run, Length rise, 
 		return end(right, false);
 	}
 
+	/** Returns the left end on a saw's scale. */
+	PieceEnd start(Saw saw) {
+		return set(saw, start());
+	}
+
+	/** Returns the right end on a saw's scale. */
+	PieceEnd end(Saw saw) {
+		return set(saw, end());
+	}
+
+	/** A sprung moulding is thin: what shows of its joint is the face, as wide as the slope between wall and ceiling. */
+	private PieceEnd set(Saw saw, PieceEnd end) {
+		if (sprung) {
+			return saw.set(end, Mitre.sloped(section.thickness(), section.face()), Length.ZERO);
+		}
+		return lie() == Lie.ON_EDGE ? saw.set(end, section.thickness(), section.face())
+				: saw.set(end, section.face(), section.thickness());
+	}
+
 	private Length alongSlope() {
 		return Mitre.sloped(run, rise);
 	}

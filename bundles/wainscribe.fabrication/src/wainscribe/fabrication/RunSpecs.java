@@ -7,7 +7,6 @@ import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
 
-import wainscribe.fabrication.RunPieces.RunSpec;
 import wainscribe.layout.EffectiveBrief;
 import wainscribe.layout.MouldingSection;
 import wainscribe.layout.RailBand;
@@ -31,10 +30,14 @@ record RunSpecs(ProfileCatalogue profiles) {
 		return specs;
 	}
 
-	private static RunSpec rail(RoomDesign design, RailBand rail) {
+	private RunSpec rail(RoomDesign design, RailBand rail) {
 		MouldingSection wished = design.brief().rail();
 		MouldingSection section = new MouldingSection(wished.id(), rail.top().minus(rail.bottom()), rail.thickness());
-		return new RunSpec(PieceKind.RAIL, section, design.layout().material(), rail.bottom(), rail.top(), List.of());
+		return new RunSpec(PieceKind.RAIL, section, design.layout().material(), coped(design, section), rail.bottom(), rail.top(), List.of());
+	}
+
+	private static boolean coped(RoomDesign design, MouldingSection section) {
+		return CornerJoints.isCoped(design.layout().material());
 	}
 
 	private Optional<RunSpec> base(RoomDesign design) {
@@ -48,7 +51,8 @@ record RunSpecs(ProfileCatalogue profiles) {
 			notes.add(NLS.bind(Messages.RunPieces_ThicknessAssumed, LengthFormat.asShown(usual, brief.units())));
 			return new MouldingSection("", brief.base(), usual); //$NON-NLS-1$
 		});
-		return Optional.of(new RunSpec(PieceKind.BASE, section, design.layout().material(), Length.ZERO, section.face(), notes));
+		return Optional.of(new RunSpec(PieceKind.BASE, section, design.layout().material(), coped(design, section), Length.ZERO, section.face(),
+				notes));
 	}
 
 	private Optional<RunSpec> crown(RoomDesign design) {
@@ -61,7 +65,8 @@ record RunSpecs(ProfileCatalogue profiles) {
 			notes.add(Messages.RunPieces_CrownSpring);
 			return new MouldingSection("", brief.crown(), brief.crown()); //$NON-NLS-1$
 		});
-		return Optional.of(new RunSpec(PieceKind.CROWN, section, design.layout().material(), section.face(), Length.ZERO, notes));
+		return Optional.of(new RunSpec(PieceKind.CROWN, section, design.layout().material(), coped(design, section), section.face(), Length.ZERO,
+				notes));
 	}
 
 	/** The chosen profile lends its thickness; its id counts only while the brief keeps its face. */

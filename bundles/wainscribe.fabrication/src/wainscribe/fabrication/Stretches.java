@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 
 import wainscribe.fabrication.Obstructions.Obstruction;
-import wainscribe.fabrication.Stretch.Stop;
+import wainscribe.fabrication.Stretch.Halt;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 
@@ -23,19 +23,19 @@ final class Stretches {
 		inWay.sort(Comparator.comparing(Obstruction::x0).thenComparing(Obstruction::x1));
 		List<Stretch> clear = new ArrayList<>();
 		Length x = Length.ZERO;
-		Stop left = Stop.CORNER;
+		Halt left = Halt.AT_CORNER;
 		for (Obstruction obstruction : inWay) {
 			Length stop = obstruction.x0().min(end);
 			if (stop.isMoreThan(x)) {
-				clear.add(new Stretch(x, stop, left, obstruction.stop()));
+				clear.add(new Stretch(x, stop, left, stop.equals(end) && obstruction.x0().isMoreThan(end) ? Halt.AT_CORNER : obstruction.halt()));
 			}
 			if (obstruction.x1().isMoreThan(x)) {
 				x = obstruction.x1();
-				left = obstruction.stop();
+				left = obstruction.halt();
 			}
 		}
 		if (end.isMoreThan(x)) {
-			clear.add(new Stretch(x, end, left, Stop.CORNER));
+			clear.add(new Stretch(x, end, left, Halt.AT_CORNER));
 		}
 		return clear;
 	}

@@ -103,7 +103,7 @@ class FramePiecesTest {
 			@ForAll @IntRange(min = 200, max = 2000) int height, @ForAll @IntRange(min = -900, max = 900) int rise) {
 		MouldingSection section = new MouldingSection("", mm(32), mm(13));
 		List<Piece> sides = new FrameMembers(section, Material.MDF, new PieceNotes(wainscribe.model.length.LengthUnit.MILLIMETRE,
-				java.util.Optional.empty())).of("A", frame("A1", 0, 0, width, height, rise));
+				java.util.Optional.empty()), new Saw(new BigDecimal("0.5"))).of("A", frame("A1", 0, 0, width, height, rise));
 		double pitch = Math.atan2(rise, width);
 		double innerRun = sides.get(1).shortPoint().approximateMillimetres() * Math.cos(pitch);
 		double innerPlumb = sides.get(2).shortPoint().approximateMillimetres();

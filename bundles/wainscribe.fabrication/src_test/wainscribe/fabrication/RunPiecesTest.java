@@ -16,9 +16,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import wainscribe.fabrication.CornerJoints.Cut;
 import wainscribe.layout.MouldingSection;
 import wainscribe.layout.RailBand;
+import wainscribe.model.CasingJoint;
 import wainscribe.model.Fixture;
 import wainscribe.model.FixtureType;
 import wainscribe.model.HeatSource;
+import wainscribe.model.InsideJoint;
 import wainscribe.model.Material;
 import wainscribe.model.ProfileUse;
 import wainscribe.model.TrimType;
@@ -32,7 +34,8 @@ class RunPiecesTest {
 	private final CutLists cutLists = new CutLists(BuiltInProfiles.catalogue());
 
 	private List<Piece> of(SampleRoom sample, PieceKind kind) {
-		return cutLists.of(sample.design()).pieces().stream().filter(piece -> piece.kind() == kind).toList();
+		return cutLists.of(sample.design()).pieces().stream().filter(piece -> piece.kind() == kind)
+				.filter(piece -> !piece.label().contains("/return-")).toList();
 	}
 
 	private static SampleRoom box(String... angles) {
@@ -45,16 +48,21 @@ class RunPiecesTest {
 	}
 
 	@Test
-	void aRailRunsToEveryCornerAndIsCopedToTheWallBefore() {
+	void theLongerRailRunsThroughAndTheShorterIsCopedToIt() {
 		SampleRoom sample = box();
 		sample.rail = new RailBand(mm(840), mm(900), mm(20));
 		List<Piece> rails = of(sample, PieceKind.RAIL);
 		assertEquals(List.of("A/rail", "B/rail", "C/rail", "D/rail"), rails.stream().map(Piece::label).toList());
 		Piece first = rails.getFirst();
 		assertEquals(mm(3000), first.longPoint());
-		assertEquals(mm(2980), first.shortPoint());
-		assertEquals(new PieceEnd(Joint.COPE, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.BACK), first.start());
+		assertEquals(mm(3000), first.shortPoint());
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_WALL), first.start());
 		assertEquals(PieceEnd.square(Joint.BUTT_TO_WALL), first.end());
+		Piece second = rails.get(1);
+		assertEquals(mm(2000), second.longPoint());
+		assertEquals(mm(1960), second.shortPoint());
+		assertEquals(new PieceEnd(Joint.COPE, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.BACK), second.start());
+		assertEquals(second.start(), second.end());
 		assertEquals("rail 60 mm x 20 mm", first.profile());
 	}
 
@@ -81,9 +89,9 @@ class RunPiecesTest {
 		sample.rail = new RailBand(mm(840), mm(900), mm(20));
 		List<Piece> rails = of(sample, PieceKind.RAIL);
 		assertEquals(new PieceEnd(Joint.OUTSIDE_MITRE, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.FACE), rails.get(0).end());
-		assertEquals(PieceEnd.square(Joint.SQUARE_END), rails.get(0).start());
+		assertEquals(Joint.RETURN, rails.get(0).start().joint());
 		assertEquals(mm(1020), rails.get(0).longPoint());
-		assertEquals(mm(1000), rails.get(0).shortPoint());
+		assertEquals(mm(980), rails.get(0).shortPoint());
 		assertEquals(mm(820), rails.get(1).longPoint());
 	}
 
@@ -145,7 +153,7 @@ class RunPiecesTest {
 		fixture(sample.room.getWalls().get(0), FixtureType.HEATER, 1500, 500).setHeat(HeatSource.ELECTRIC);
 		List<Piece> base = of(sample, PieceKind.BASE);
 		assertEquals(mm(1500 - 305), base.get(0).longPoint());
-		assertEquals(PieceEnd.square(Joint.BUTT_TO_FIXTURE), base.get(0).end());
+		assertEquals(new PieceEnd(Joint.RETURN, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.FACE), base.get(0).end());
 		assertEquals(mm(2000 + 305), base.get(1).x0());
 	}
 
@@ -235,7 +243,7 @@ class RunPiecesTest {
 		assertEquals(LongSide.LOWER_EDGE, level.longSide());
 		// tan of half the pitch is 1 / 7: the upper edges are 60 / 7 mm shorter
 		assertEquals(mm(1000), rails.get(0).longPoint());
-		assertEquals(1000 - 60 / 7.0, rails.get(0).shortPoint().approximateMillimetres(), 0.001);
+		assertEquals(1000 - 20 - 60 / 7.0, rails.get(0).shortPoint().approximateMillimetres(), 0.001);
 		assertEquals(2500 + 17.5, rails.get(1).longPoint().approximateMillimetres(), 0.001);
 		assertEquals(2500 - 60 / 7.0, rails.get(1).shortPoint().approximateMillimetres(), 0.001);
 	}
@@ -251,12 +259,112 @@ class RunPiecesTest {
 	}
 
 	@Test
-	void aRunLongerThanTheStockIsToBeScarfed() {
+	void aRunLongerThanTheStockIsScarfedOnTheStudThatKeepsTheShorterPieceLongest() {
 		SampleRoom sample = box();
 		sample.stock = List.of(mm(2400));
 		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		for (int x : new int[] { 400, 800, 1200, 2000, 2800 }) {
+			SampleRoom.stud(sample.room.getWalls().get(0), x);
+		}
 		List<Piece> rails = of(sample, PieceKind.RAIL);
-		assertTrue(rails.get(0).notes().getFirst().contains("scarf"));
-		assertTrue(rails.get(1).notes().isEmpty());
+		assertEquals(List.of("A/rail-1", "A/rail-2", "B/rail"), rails.subList(0, 3).stream().map(Piece::label).toList());
+		Piece under = rails.get(0);
+		Piece over = rails.get(1);
+		assertEquals(mm(1200), under.x1());
+		assertEquals(mm(1200), over.x0());
+		// the joint is centred on the stud: each piece reaches half the thickness beyond it
+		assertEquals(mm(1210), under.longPoint());
+		assertEquals(mm(1810), over.longPoint());
+		assertEquals(new PieceEnd(Joint.SCARF, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.BACK), under.end());
+		assertEquals(new PieceEnd(Joint.SCARF, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.FACE), over.start());
+		assertTrue(under.notes().getFirst().contains("stud at 1200 mm"), under.notes()::toString);
+		assertTrue(rails.get(2).notes().isEmpty());
+	}
+
+	@Test
+	void baseAndRailAreNotJoinedOnOneStud() {
+		SampleRoom sample = box();
+		sample.stock = List.of(mm(2400));
+		sample.base = mm(120);
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		SampleRoom.stud(sample.room.getWalls().get(0), 1400);
+		SampleRoom.stud(sample.room.getWalls().get(0), 1800);
+		assertEquals(mm(1400), of(sample, PieceKind.RAIL).getFirst().x1());
+		assertEquals(mm(1800), of(sample, PieceKind.BASE).getFirst().x1());
+	}
+
+	@Test
+	void withoutAMeasuredStudTheModuleIsNamed() {
+		SampleRoom sample = box();
+		sample.stock = List.of(mm(2400));
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		sample.room.getWalls().get(0).setStudSpacing(mm(400));
+		Piece first = of(sample, PieceKind.RAIL).getFirst();
+		assertEquals(mm(1500), first.x1());
+		assertTrue(first.notes().getFirst().contains("every 400 mm"), first.notes()::toString);
+		Piece third = of(sample, PieceKind.RAIL).get(3);
+		assertTrue(third.notes().getFirst().contains("find one first"), third.notes()::toString);
+	}
+
+	@Test
+	void aRailThickerThanTheCasingIsReturnedToTheWallBesideIt() {
+		SampleRoom sample = box();
+		SampleRoom.door(sample.room.getWalls().get(0), 1000, 800, 2000, 70).setCasingDepth(mm(16));
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		List<Piece> all = cutLists.of(sample.design()).pieces();
+		assertEquals(List.of("A/rail-1", "A/rail-1/return-right", "A/rail-2", "A/rail-2/return-left"),
+				all.subList(0, 4).stream().map(Piece::label).toList());
+		PieceEnd mitre = new PieceEnd(Joint.RETURN, BigDecimal.valueOf(45), BigDecimal.ZERO, LongSide.FACE);
+		assertEquals(mitre, all.get(0).end());
+		assertEquals(mm(930), all.get(0).longPoint());
+		Piece piece = all.get(1);
+		assertEquals(mm(20), piece.longPoint());
+		assertEquals(mm(0), piece.shortPoint());
+		assertEquals(mitre, piece.start());
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_WALL), piece.end());
+		sample.room.getWalls().get(0).getOpenings().getFirst().setCasingDepth(mm(20));
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_CASING), of(sample, PieceKind.RAIL).getFirst().end());
+	}
+
+	@Test
+	void aPlinthBlockTakesTheBaseThatIsThickerThanTheCasing() {
+		SampleRoom sample = box();
+		SampleRoom.door(sample.room.getWalls().get(0), 1000, 800, 2000, 70).setCasingDepth(mm(12));
+		sample.base = mm(120);
+		sample.brief().setBaseAtCasing(CasingJoint.PLINTH);
+		CutList list = cutLists.of(sample.design());
+		Piece first = list.pieces().getFirst();
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_PLINTH), first.end());
+		assertEquals(mm(930 - 6), first.longPoint());
+		assertEquals(2, list.blocks().size());
+		Block block = list.blocks().getFirst();
+		assertEquals(Block.Use.PLINTH, block.use());
+		assertEquals(List.of(mm(76), mm(126), mm(21)), List.of(block.width(), block.height(), block.thickness()));
+	}
+
+	@Test
+	void cornerBlocksTakeTheBaseButNotTheRail() {
+		SampleRoom sample = box("90", "90", "135", "90");
+		sample.base = mm(120);
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		sample.brief().setInside(InsideJoint.BLOCK);
+		Piece base = of(sample, PieceKind.BASE).getFirst();
+		assertEquals(PieceEnd.square(Joint.BUTT_TO_BLOCK), base.start());
+		assertEquals(mm(3000 - 2 * 21), base.longPoint());
+		assertEquals(Joint.INSIDE_MITRE, of(sample, PieceKind.BASE).get(2).end().joint());
+		assertEquals(Joint.COPE, of(sample, PieceKind.RAIL).get(1).start().joint());
+		assertEquals(List.of("A/base-corner", "B/base-corner", "D/base-corner"),
+				cutLists.of(sample.design()).blocks().stream().map(Block::label).toList());
+	}
+
+	@Test
+	void insideCornersAreMitredIfTheBriefSaysSo() {
+		SampleRoom sample = box();
+		sample.rail = new RailBand(mm(840), mm(900), mm(20));
+		sample.brief().setInside(InsideJoint.MITRE);
+		for (Piece rail : of(sample, PieceKind.RAIL)) {
+			assertEquals(Joint.INSIDE_MITRE, rail.start().joint());
+			assertEquals(Joint.INSIDE_MITRE, rail.end().joint());
+		}
 	}
 }

@@ -18,6 +18,7 @@ import wainscribe.layout.RoomLayout;
 import wainscribe.layout.RunLayout;
 import wainscribe.layout.Tier;
 import wainscribe.layout.WallLayout;
+import wainscribe.model.Brief;
 import wainscribe.model.ExistingTrim;
 import wainscribe.model.Home;
 import wainscribe.model.Material;
@@ -25,6 +26,8 @@ import wainscribe.model.Opening;
 import wainscribe.model.OpeningKind;
 import wainscribe.model.ProfileUse;
 import wainscribe.model.Room;
+import wainscribe.model.Service;
+import wainscribe.model.ServiceKind;
 import wainscribe.model.TrimType;
 import wainscribe.model.WainscribeFactory;
 import wainscribe.model.Wall;
@@ -90,6 +93,21 @@ final class SampleRoom {
 		trim.setName("Old " + type.getLiteral());
 		wall.getTrims().add(trim);
 		return trim;
+	}
+
+	static void stud(Wall wall, int x) {
+		Service stud = WainscribeFactory.eINSTANCE.createService();
+		stud.setKind(ServiceKind.STUD);
+		stud.setX(mm(x));
+		wall.getServices().add(stud);
+	}
+
+	/** Returns the room's own brief, made on the first call. */
+	Brief brief() {
+		if (room.getBrief() == null) {
+			room.setBrief(WainscribeFactory.eINSTANCE.createBrief());
+		}
+		return room.getBrief();
 	}
 
 	RoomDesign design() {

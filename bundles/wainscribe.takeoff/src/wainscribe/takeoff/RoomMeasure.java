@@ -25,6 +25,6 @@ record RoomMeasure(RoomDesign design, CutList cutList) {
 
 	/** Returns the number of pieces of a kind in some rooms. */
 	static int count(List<RoomMeasure> rooms, PieceKind kind) {
-		return rooms.stream().mapToInt(room -> room.pieces(kind).size()).sum();
+		return rooms.stream().mapToInt(room -> (int) room.pieces(kind).stream().filter(piece -> !piece.isReturn()).count()).sum();
 	}
 }

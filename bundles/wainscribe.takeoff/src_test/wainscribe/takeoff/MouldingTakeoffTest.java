@@ -88,11 +88,11 @@ class MouldingTakeoffTest {
 		TakeoffLine line = mouldings(sample).getFirst();
 		assertEquals("rail 60 mm x 20 mm", line.key());
 		assertEquals("rail moulding 60 mm x 20 mm, mdf", line.item());
-		assertEquals("1 piece, 3.00 m in all, + 10 % waste = 3.30 m (no stock length known)", line.formula());
+		assertEquals("3 pieces, 3.04 m in all, + 10 % waste = 3.34 m (no stock length known)", line.formula());
 	}
 
 	@Test
-	void aRunLongerThanEveryLengthIsJoinedAndTheLineSaysSo() {
+	void aRunLongerThanEveryLengthIsCutAsTwoPiecesAndTwoReturns() {
 		SampleRoom sample = new SampleRoom(2400);
 		sample.wall("A", 3000, "90");
 		sample.rail = new RailBand(mm(840), mm(900), mm(20));
@@ -100,6 +100,6 @@ class MouldingTakeoffTest {
 		sample.stock = List.of(mm(2400));
 		TakeoffLine line = mouldings(sample).getFirst();
 		assertEquals(2, line.packs().getFirst().count());
-		assertTrue(line.formula().endsWith("; 1 longer than that, joined by a scarf"), line.formula());
+		assertTrue(line.formula().startsWith("4 pieces, 3.06 m in all"), line.formula());
 	}
 }
