@@ -31,7 +31,7 @@ final class ProfileJob {
 		Length room = groups.stream().map(BarGroup::length).reduce(Length.ZERO, Length::max).minus(job.endTrim());
 		items = items(room);
 		task = new CuttingTask(items.stream().mapToLong(item -> item.length().plus(job.kerf()).units()).toArray(),
-			items.stream().mapToInt(ItemGroup::quantity).toArray(), barTypes());
+			items.stream().mapToInt(ItemGroup::quantity).toArray(), barTypes(), job.kerf().units());
 	}
 
 	private List<ItemGroup> items(Length room) {

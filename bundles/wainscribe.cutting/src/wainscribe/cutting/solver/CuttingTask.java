@@ -13,6 +13,7 @@ public final class CuttingTask {
 	private final long[] weights;
 	private final int[] demands;
 	private final List<BarType> bars;
+	private final long kerf;
 	private final int pieces;
 
 	/**
@@ -21,11 +22,13 @@ public final class CuttingTask {
 	 * @param weights weight of each item type, above zero, falling
 	 * @param demands number wanted of each, at least 1
 	 * @param bars    the bar types
+	 * @param kerf    the part of each weight that is kerf
 	 */
-	public CuttingTask(long[] weights, int[] demands, List<BarType> bars) {
+	public CuttingTask(long[] weights, int[] demands, List<BarType> bars, long kerf) {
 		this.weights = weights.clone();
 		this.demands = demands.clone();
 		this.bars = List.copyOf(bars);
+		this.kerf = kerf;
 		int sum = 0;
 		for (int demand : demands) {
 			sum = Math.addExact(sum, demand);
@@ -51,6 +54,11 @@ public final class CuttingTask {
 	/** Returns how many of an item type are wanted. */
 	public int demand(int item) {
 		return demands[item];
+	}
+
+	/** Returns the part of each weight that is kerf. */
+	public long kerf() {
+		return kerf;
 	}
 
 	/** Returns a copy of all demands. */
@@ -89,6 +97,6 @@ public final class CuttingTask {
 
 	/** Returns the same items to be cut from other bars. */
 	public CuttingTask withBars(List<BarType> others) {
-		return new CuttingTask(weights, demands, others);
+		return new CuttingTask(weights, demands, others, kerf);
 	}
 }

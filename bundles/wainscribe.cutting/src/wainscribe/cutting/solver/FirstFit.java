@@ -7,6 +7,9 @@ package wainscribe.cutting.solver;
  */
 final class FirstFit {
 
+	/** Stands for all bar types. */
+	static final int ANY = -1;
+
 	private final CuttingTask task;
 
 	FirstFit(CuttingTask task) {
@@ -15,24 +18,21 @@ final class FirstFit {
 
 	/** Goes on with a packing until it is complete or no bar is left that holds anything. */
 	void complete(Packing packing) {
-		while (!packing.isComplete()) {
-			Pattern best = cheapestFilling(packing, -1);
-			if (best == null) {
-				return;
-			}
-			packing.cut(best, best.timesWithin(packing.open(), packing.left()[best.bar()]));
-		}
+		complete(packing, ANY);
 	}
 
-	/** Goes on with bars of one type, then of any. */
+	/** Goes on with bars of one type, and when that is no use with any. */
 	void complete(Packing packing, int bar) {
+		int only = bar;
 		while (!packing.isComplete()) {
-			Pattern best = cheapestFilling(packing, bar);
-			if (best == null) {
-				complete(packing);
+			Pattern best = cheapestFilling(packing, only);
+			if (best != null) {
+				packing.cut(best, best.timesWithin(packing.open(), packing.left()[best.bar()]));
+			} else if (only == ANY) {
 				return;
+			} else {
+				only = ANY;
 			}
-			packing.cut(best, best.timesWithin(packing.open(), packing.left()[bar]));
 		}
 	}
 
@@ -40,7 +40,7 @@ final class FirstFit {
 		Pattern best = null;
 		double bestRate = Double.POSITIVE_INFINITY;
 		for (int k = 0; k < task.bars().size(); k++) {
-			if (packing.left()[k] > 0 && (only < 0 || only == k)) {
+			if (packing.left()[k] > 0 && (only == ANY || only == k)) {
 				Pattern filling = filling(packing.open(), k);
 				double rate = rate(filling);
 				if (rate < bestRate) {

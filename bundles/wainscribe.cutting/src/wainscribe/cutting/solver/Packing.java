@@ -89,9 +89,13 @@ public final class Packing {
 		return true;
 	}
 
-	/** Returns the sum of the weights still open. */
-	public long openWeight() {
-		return task.weight(open);
+	/** Returns the sum of the lengths still open. */
+	public long openLength() {
+		long sum = 0;
+		for (int i = 0; i < open.length; i++) {
+			sum += open[i] * (task.weight(i) - task.kerf());
+		}
+		return sum;
 	}
 
 	/** Returns the cost of the bars used. */

@@ -1,65 +1,76 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.cutting.solver;
 
-import java.math.BigInteger;
+import java.util.function.BooleanSupplier;
 
 /** Cuts the pieces of one profile: a good packing at once, then better ones and a better bound. */
 public final class ProfileSolver {
 
+	private static final long COST_STEPS = 40_000_000;
+	private static final long REST_STEPS = 20_000_000;
+
 	private final CuttingTask task;
-	private Packing best;
-	private long lowerBound;
+	private final Incumbent incumbent;
+	private final ColumnPool pool = new ColumnPool();
+	private final CostSearch costs;
+	private final BooleanSupplier stop;
+	private RestSearch rests;
 
 	/**
 	 * Makes a first packing.
 	 *
-	 * @param task the problem
+	 * @param task     the problem
+	 * @param stop     asked often whether to end
+	 * @param improved called after each better packing
 	 */
-	public ProfileSolver(CuttingTask task) {
+	public ProfileSolver(CuttingTask task, BooleanSupplier stop, Runnable improved) {
 		this.task = task;
-		best = new Packing(task);
-		offerStart(-1);
-		for (int k = 0; k < task.bars().size(); k++) {
-			offerStart(k);
+		this.stop = stop;
+		incumbent = new Incumbent(task, improved);
+		for (int k = FirstFit.ANY; k < task.bars().size(); k++) {
+			Packing packing = new Packing(task);
+			new FirstFit(task).complete(packing, k);
+			incumbent.offer(new Downsizing(task).of(packing));
 		}
-		if (best.isComplete()) {
-			long[] worth = task.bars().stream().mapToLong(BarType::capacity).toArray();
-			lowerBound = MaterialBound.cost(task.bars(), worth, BigInteger.valueOf(task.weight(task.demands())));
+		costs = new CostSearch(task, incumbent, pool, new SearchLimit(stop, COST_STEPS));
+	}
+
+	/** Goes on until the cost is proved least, or the limit of work is reached or somebody says stop. */
+	public void improveCost() {
+		if (incumbent.best().isComplete()) {
+			costs.run();
 		}
 	}
 
-	private void offerStart(int bar) {
-		Packing packing = new Packing(task);
-		FirstFit fit = new FirstFit(task);
-		if (bar < 0) {
-			fit.complete(packing);
-		} else {
-			fit.complete(packing, bar);
-		}
-		offer(new Downsizing(task).of(packing));
-	}
-
-	private void offer(Packing packing) {
-		long less = Long.compare(packing.openWeight(), best.openWeight());
-		less = less == 0 ? Long.compare(packing.cost(), best.cost()) : less;
-		less = less == 0 ? Long.compare(best.longestRest(), packing.longestRest()) : less;
-		if (less < 0) {
-			best = packing;
+	/**
+	 * Looks for a packing of the same cost with a longer rest on a single bar.
+	 *
+	 * @param floor rests up to this are of no use
+	 */
+	public void improveRest(long floor) {
+		if (isCostProved()) {
+			rests = new RestSearch(task, incumbent, pool, costs, new SearchLimit(stop, REST_STEPS));
+			rests.run(floor);
 		}
 	}
 
 	/** Returns the best packing so far. */
 	public Packing best() {
-		return best;
+		return incumbent.best();
 	}
 
 	/** Returns a bound on the cost of every packing that leaves as little open. */
 	public long lowerBound() {
-		return lowerBound;
+		return incumbent.best().isComplete() ? costs.lowerBound() : 0;
 	}
 
 	/** Returns whether the cost is proved least. */
 	public boolean isCostProved() {
-		return best.isComplete() && best.cost() == lowerBound;
+		return incumbent.best().isComplete() && costs.isProved();
+	}
+
+	/** Returns whether it is proved that no packing of this cost has a longer rest than the best, or than the floor asked for. */
+	public boolean isRestProved() {
+		return rests != null && rests.isProved();
 	}
 }
