@@ -5,6 +5,7 @@ import java.util.EventObject;
 
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.gef.ui.actions.ActionRegistry;
@@ -28,6 +29,7 @@ import wainscribe.ui.drafting.painting.Letters;
 import wainscribe.ui.drafting.tools.TableEditDomain;
 import wainscribe.ui.elevation.actions.TableActions;
 import wainscribe.ui.elevation.actions.TableToolBar;
+import wainscribe.ui.elevation.overview.OverviewBar;
 import wainscribe.ui.elevation.history.RoomCommandStack;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.TableListener;
@@ -80,6 +82,7 @@ public final class ElevationEditor extends GraphicalEditor implements TableListe
 		area.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
 		createGraphicalViewer(area);
 		TableLayout.apply(area, viewer, table, viewer.zoom());
+		new OverviewBar(parent, table, (FigureCanvas) viewer.getControl());
 		new QuietBar(parent, table);
 		table.addListener(this);
 		AppearanceWatch.follow(parent, getSite(), table::setAppearance);

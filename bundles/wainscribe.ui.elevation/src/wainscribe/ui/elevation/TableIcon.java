@@ -17,6 +17,10 @@ public enum TableIcon {
 	SWITCH,
 	/** A new fixture. */
 	FIXTURE,
+	/** A marked axis. */
+	AXIS,
+	/** Existing trim that is taken down. */
+	TAKE_DOWN,
 	/** The tape. */
 	MEASURE,
 	/** One wall fills the table. */

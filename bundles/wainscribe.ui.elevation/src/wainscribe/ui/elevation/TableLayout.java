@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Layout;
 
 import wainscribe.ui.drafting.appearance.Appearance;
 import wainscribe.ui.elevation.editparts.WallEditPart;
+import wainscribe.ui.elevation.rulers.GuidePull;
 import wainscribe.ui.elevation.rulers.Ruler;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.TableListener;
@@ -39,6 +40,8 @@ final class TableLayout extends Layout implements TableListener {
 		canvas = (FigureCanvas) viewer.getControl();
 		level = new Ruler(parent, table, canvas, true);
 		plumb = new Ruler(parent, table, canvas, false);
+		GuidePull.outOf(level, true, table, viewer);
+		GuidePull.outOf(plumb, false, table, viewer);
 		corner = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
 		corner.addListener(SWT.Paint, this::paintCorner);
 		table.addListener(this);

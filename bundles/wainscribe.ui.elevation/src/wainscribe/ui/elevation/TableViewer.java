@@ -10,6 +10,7 @@ import wainscribe.ui.drafting.appearance.Appearance;
 import wainscribe.ui.drafting.tools.TableEditDomain;
 import wainscribe.ui.elevation.actions.TableContextMenu;
 import wainscribe.ui.elevation.editparts.TableEditPartFactory;
+import wainscribe.ui.elevation.ghost.GhostView;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.TableListener;
 import wainscribe.ui.elevation.table.TableZoom;
@@ -59,6 +60,7 @@ final class TableViewer extends ScrollingGraphicalViewer implements TableListene
 		setContextMenu(new TableContextMenu(this, actions, table, zoom, walk));
 		domain.addViewer(this);
 		table.addListener(this);
+		GhostView.attach(this, table, walk);
 		drawingsChanged();
 	}
 

@@ -99,7 +99,7 @@ class CopyTreatmentTest {
 		check(0);
 		assertFalse(Widgets.button(shell, "Finish").isEnabled());
 		Widgets.press(Widgets.button(shell, "The middle of each wall"));
-		assertEquals("Wall D: The frames reach from -2\" to 98\"; wall D is only 120\" long.", table().getItem(2).getText());
+		assertEquals("Wall D: The frames reach from -2\" to 8' 2\"; wall D is only 10' long.", table().getItem(2).getText());
 	}
 
 	@Test

@@ -36,7 +36,8 @@ final class FeatureDescriptors {
 		Literals.BRIEF__GAP_Y, Literals.BRIEF__FACE, Literals.BRIEF__THICKNESS, Literals.BRIEF__STOCK,
 		Literals.BRIEF__FRAME_WIDTH_MIN, Literals.BRIEF__FRAME_WIDTH_MAX, Literals.CORNER__LEG_THIS, Literals.CORNER__LEG_NEXT,
 		Literals.CORNER__DIAGONAL, Literals.DIAGONAL__DISTANCE, Literals.WALL__STUD_SPACING);
-	private static final Set<EStructuralFeature> REQUIRED = Set.of(Literals.WALL__LENGTH, Literals.PLACED__X, Literals.PLACED__Y);
+	private static final Set<EStructuralFeature> REQUIRED = Set.of(Literals.WALL__LENGTH, Literals.PLACED__X, Literals.PLACED__Y,
+		Literals.REFERENCE_LINE__AT);
 	private static final int OLDEST_HOUSE = 1000;
 	private static final int MOST_GANGS = 12;
 	private static final int MOST_COATS = 9;

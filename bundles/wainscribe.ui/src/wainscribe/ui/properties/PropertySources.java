@@ -11,6 +11,7 @@ import org.eclipse.ui.views.properties.IPropertySource;
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RailBand;
 import wainscribe.layout.pattern.PatternCatalogue;
+import wainscribe.model.Axis;
 import wainscribe.model.Element;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
@@ -53,6 +54,7 @@ public final class PropertySources {
 			case Room room -> new RoomPropertySource(session, words, descriptors(session.units()));
 			case FrameOutline frame -> new FramePropertySource(session, frame, words);
 			case RailBand rail -> new RailPropertySource(session, rail, words);
+			case Axis axis -> new AxisPropertySource(session, axis, words, descriptors(session.units()));
 			case Home home -> of(session.homeSession());
 			case Element element -> element(element, session.commandStack(), session.units());
 			case null, default -> null;

@@ -69,7 +69,7 @@ public final class TableContextMenu extends ContextMenuProvider {
 				new SimpleAction(Messages.TableContextMenu_FitWall, TableIcon.FIT_WALL.descriptor(), () -> zoom.fitWall(wall))));
 		menu.add(new SimpleAction(Messages.TableContextMenu_FitRoom, TableIcon.FIT_ROOM.descriptor(), zoom::fitRoom));
 		MenuManager layers = new MenuManager(Messages.TableContextMenu_Layers, TableIcon.LAYERS.descriptor(), null);
-		LayerAction.all(table).forEach(layers::add);
+		ShowMenu.fill(layers, table);
 		menu.add(layers);
 	}
 

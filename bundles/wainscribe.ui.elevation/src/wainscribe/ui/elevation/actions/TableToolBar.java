@@ -23,6 +23,7 @@ import wainscribe.ui.elevation.Messages;
 import wainscribe.ui.elevation.TableIcon;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.TableZoom;
+import wainscribe.ui.elevation.tools.AddAxisTool;
 import wainscribe.ui.elevation.tools.AddTool;
 import wainscribe.ui.elevation.tools.MeasureTool;
 import wainscribe.ui.elevation.tools.NewThings;
@@ -60,6 +61,7 @@ public final class TableToolBar {
 		bar.add(new DropDownAction(Messages.TableToolBar_AddFixture, TableIcon.FIXTURE.descriptor(), menu -> FIXTURES.forEach(
 				type -> menu.add(new SimpleAction(sentence(ElementWords.of(type)), null,
 						() -> domain.setActiveTool(new AddTool(() -> things().fixture(type))))))));
+		bar.add(new ToolAction(Messages.TableToolBar_AddAxis, TableIcon.AXIS.descriptor(), domain, AddAxisTool::new));
 		bar.add(new ToolAction(Messages.TableToolBar_Measure, TableIcon.MEASURE.descriptor(), domain, MeasureTool::new));
 		bar.add(new Separator());
 		bar.add(new SimpleAction(Messages.TableToolBar_Smaller, TableIcon.SMALLER.descriptor(), zoom::zoomOut));
@@ -70,7 +72,7 @@ public final class TableToolBar {
 		bar.add(new SimpleAction(Messages.TableContextMenu_FitRoom, TableIcon.FIT_ROOM.descriptor(), zoom::fitRoom));
 		bar.add(new Separator());
 		bar.add(new DropDownAction(Messages.TableContextMenu_Layers, TableIcon.LAYERS.descriptor(),
-				menu -> LayerAction.all(table).forEach(menu::add)));
+				menu -> ShowMenu.fill(menu, table)));
 		ToolBar control = bar.createControl(parent);
 		control.addListener(SWT.Dispose, event -> bar.dispose());
 		return control;

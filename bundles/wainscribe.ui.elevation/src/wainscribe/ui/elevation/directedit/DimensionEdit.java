@@ -9,6 +9,7 @@ import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.gef.GraphicalViewer;
 
 import wainscribe.commands.MoveElementCommand;
+import wainscribe.commands.MoveLineCommand;
 import wainscribe.commands.MoveRailCommand;
 import wainscribe.commands.SetGapCommand;
 import wainscribe.drawing.Dimension;
@@ -20,6 +21,7 @@ import wainscribe.ui.elevation.editparts.ThingEditPart;
 import wainscribe.ui.elevation.editparts.WallEditPart;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.FrameKey;
+import wainscribe.ui.elevation.table.LineKey;
 import wainscribe.ui.elevation.table.RailKey;
 
 /** A number of the drawing at its place, ready to be typed. */
@@ -65,6 +67,9 @@ public final class DimensionEdit {
 					length -> new MoveElementCommand(element, length, element.getY())));
 			case RailKey rail -> design.layout().rail().map(band -> new TypedNumber(Messages.DrawnNumbers_RailTop, band.top(),
 					length -> new MoveRailCommand(design.room(), length)));
+			case LineKey key -> Optional.of(new TypedNumber(
+					key.isPlumb() ? Messages.DrawnNumbers_FromLeft : Messages.DrawnNumbers_AboveFloor, key.line().getAt(),
+					length -> new MoveLineCommand(key.line(), length)));
 			case FrameKey key -> FrameNumbers.width(design, key);
 			default -> Optional.empty();
 		};

@@ -14,8 +14,10 @@ import wainscribe.model.Opening;
 import wainscribe.model.Room;
 import wainscribe.model.Service;
 import wainscribe.model.Wall;
+import wainscribe.ui.elevation.table.CentreKey;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.FrameKey;
+import wainscribe.ui.elevation.table.LineKey;
 import wainscribe.ui.elevation.table.RailKey;
 
 /** Makes the parts of a drawing table. What it does not know is logged and left out, so that the rest can be seen. */
@@ -43,6 +45,8 @@ public final class TableEditPartFactory implements EditPartFactory {
 			case ExistingTrim trim -> new ExistingTrimEditPart(table, trim);
 			case Service service -> new ServiceEditPart(table, service);
 			case FrameKey frame -> new FrameEditPart(table, frame);
+			case LineKey line -> new LineEditPart(table, line);
+			case CentreKey centre -> new CentreEditPart(table, centre);
 			case RailKey rail -> new RailEditPart(table, rail);
 			default -> unknown(model);
 		};

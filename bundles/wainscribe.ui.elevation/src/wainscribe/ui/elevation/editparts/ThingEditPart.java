@@ -61,7 +61,12 @@ public abstract class ThingEditPart extends AbstractGraphicalEditPart {
 	}
 
 	@Override
-	protected IFigure createFigure() {
+	protected final IFigure createFigure() {
+		return createOutline();
+	}
+
+	/** Makes the figure; things that the drawing does not paint paint themselves. */
+	protected OutlineFigure createOutline() {
 		return new OutlineFigure();
 	}
 

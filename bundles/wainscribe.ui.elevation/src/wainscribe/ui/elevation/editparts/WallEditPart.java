@@ -22,10 +22,15 @@ import wainscribe.drawing.LayerName;
 import wainscribe.model.Wall;
 import wainscribe.ui.elevation.directedit.DimensionEdit;
 import wainscribe.ui.elevation.figures.DrawingFigure;
+import wainscribe.ui.elevation.gaps.GapEditPolicy;
+import wainscribe.ui.elevation.gaps.GapTracker;
+import wainscribe.ui.elevation.policies.AddAxisEditPolicy;
 import wainscribe.ui.elevation.policies.AddToWallEditPolicy;
 import wainscribe.ui.elevation.policies.SelectWallEditPolicy;
+import wainscribe.ui.elevation.table.CentreKey;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.FrameKey;
+import wainscribe.ui.elevation.table.LineKey;
 import wainscribe.ui.elevation.table.RailKey;
 import wainscribe.ui.elevation.words.ElementText;
 
@@ -71,19 +76,21 @@ public final class WallEditPart extends AbstractGraphicalEditPart {
 		return things;
 	}
 
-	/** Later ones lie over earlier ones: small things can always be hit. */
+	/** Later ones lie over earlier ones: small things can always be hit, and what is in the wall where nothing is on it. */
 	@Override
 	protected List<Object> getModelChildren() {
 		Wall wall = getModel();
 		List<Object> things = new ArrayList<>(wall.getTrims());
+		if (table.shows(Set.of(LayerName.SERVICE))) {
+			things.addAll(wall.getServices());
+		}
 		table.design().layout().rail().ifPresent(rail -> things.add(new RailKey(wall)));
 		things.addAll(FrameKey.of(table.design(), wall));
 		things.addAll(wall.getOpenings());
 		things.addAll(wall.getFixtures());
-		if (table.shows(Set.of(LayerName.SERVICE))) {
-			things.addAll(wall.getServices());
-		}
 		things.addAll(wall.getBoxes());
+		things.addAll(CentreKey.of(wall, table.overlays()));
+		things.addAll(LineKey.of(wall, table.overlays()));
 		return things;
 	}
 
@@ -107,11 +114,13 @@ public final class WallEditPart extends AbstractGraphicalEditPart {
 		}
 	}
 
-	/** New things are put on a wall; a selected wall shows it. */
+	/** New things are put on a wall; a selected wall shows it; the gaps on it can be dragged. */
 	@Override
 	protected void createEditPolicies() {
 		installEditPolicy(EditPolicy.LAYOUT_ROLE, new AddToWallEditPolicy());
+		installEditPolicy(AddAxisEditPolicy.ROLE, new AddAxisEditPolicy());
 		installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new SelectWallEditPolicy());
+		installEditPolicy(GapEditPolicy.ROLE, new GapEditPolicy());
 	}
 
 	/** A number on the drawing that is clicked twice can be typed. */
@@ -124,7 +133,8 @@ public final class WallEditPart extends AbstractGraphicalEditPart {
 
 	@Override
 	public DragTracker getDragTracker(Request request) {
-		return new SelectEditPartTracker(this);
+		return GapEditPolicy.spot(this, request).<DragTracker>map(spot -> new GapTracker(this, table, spot))
+				.orElseGet(() -> new SelectEditPartTracker(this));
 	}
 
 	@Override

@@ -13,7 +13,7 @@ import org.eclipse.swt.graphics.Color;
  * The place of one thing in a drawing. The drawing paints the thing; this says where it can be pointed at, and tints it while
  * the pointer is over it.
  */
-public final class OutlineFigure extends Figure {
+public class OutlineFigure extends Figure {
 
 	/** Things smaller than this can still be hit. */
 	private static final int LEAST = 9;
@@ -52,7 +52,7 @@ public final class OutlineFigure extends Figure {
 	}
 
 	/** Takes the place of a thing; a place too small to be hit grows round its middle. */
-	public void setPlace(Rectangle place) {
+	public final void setPlace(Rectangle place) {
 		Rectangle grown = place.getCopy();
 		int dx = Math.max(0, LEAST - grown.width);
 		int dy = Math.max(0, LEAST - grown.height);

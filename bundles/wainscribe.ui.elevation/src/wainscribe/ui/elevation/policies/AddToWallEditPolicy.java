@@ -25,6 +25,7 @@ import wainscribe.ui.drafting.history.ModelCommand;
 import wainscribe.ui.elevation.snapping.EdgeShift;
 import wainscribe.ui.elevation.snapping.SnapLines;
 import wainscribe.ui.elevation.snapping.Snapper;
+import wainscribe.ui.elevation.snapping.TableLines;
 import wainscribe.ui.elevation.table.Projection;
 import wainscribe.ui.elevation.words.DragNotes;
 
@@ -71,7 +72,7 @@ public final class AddToWallEditPolicy extends GraphicalEditPolicy {
 		Outline size = Outline.ofSize(Length.ZERO, Length.ZERO, Outlines.of(element).width(), Outlines.of(element).height());
 		EdgeShift shift = EdgeShift.moving(place.xAt(at.x).minus(size.width().dividedBy(2)),
 				place.yAt(at.y).minus(size.height().dividedBy(2)));
-		SnapLines lines = SnapLines.of(wall().table().session().design(), wall().getModel(), element);
+		SnapLines lines = TableLines.of(wall().table(), wall().getModel(), element);
 		Snapper.Result snapped = new Snapper(lines, place.length(REACH), wall().table().units().tapeMark())
 				.snap(size, shift);
 		Outline after = onWall(snapped.shift().applyTo(size));
@@ -92,6 +93,7 @@ public final class AddToWallEditPolicy extends GraphicalEditPolicy {
 	}
 
 	private static boolean isCreation(Request request) {
-		return RequestConstants.REQ_CREATE.equals(request.getType());
+		return RequestConstants.REQ_CREATE.equals(request.getType()) && request instanceof CreateRequest create
+				&& create.getNewObjectType() == Placed.class;
 	}
 }

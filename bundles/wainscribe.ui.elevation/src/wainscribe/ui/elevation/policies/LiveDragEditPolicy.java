@@ -25,6 +25,7 @@ import wainscribe.ui.elevation.snapping.EdgeShift;
 import wainscribe.ui.elevation.snapping.Pull;
 import wainscribe.ui.elevation.snapping.SnapLines;
 import wainscribe.ui.elevation.snapping.Snapper;
+import wainscribe.ui.elevation.snapping.TableLines;
 import wainscribe.ui.elevation.table.DrawingTable;
 
 /**
@@ -67,7 +68,7 @@ public abstract class LiveDragEditPolicy extends ResizableEditPolicy {
 		if (pull == Pull.NONE) {
 			return new Snapper.Result(shift, null, null);
 		}
-		SnapLines lines = pull == Pull.LINES ? SnapLines.of(table().session().design(), thing().wall(), moved())
+		SnapLines lines = pull == Pull.LINES ? TableLines.of(table(), thing().wall(), moved())
 				: new SnapLines(List.of(), List.of());
 		return new Snapper(lines, table().placeOf(thing().wall()).length(REACH), table().units().tapeMark()).snap(outline, shift);
 	}

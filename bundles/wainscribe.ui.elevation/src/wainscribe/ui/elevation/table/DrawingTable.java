@@ -50,6 +50,7 @@ public final class DrawingTable implements RoomSessionListener {
 	private final ElevationDrawing pencil;
 	private final ListenerList<TableListener> listeners = new ListenerList<>();
 	private final Set<LayerName> layers = EnumSet.allOf(LayerName.class);
+	private final Overlays overlays = new Overlays(this::refresh);
 	private Map<Wall, Drawing> drawings = new IdentityHashMap<>();
 	private Map<Wall, WallState> states = new IdentityHashMap<>();
 	private RoomDesign shown;
@@ -172,6 +173,11 @@ public final class DrawingTable implements RoomSessionListener {
 	public void setAppearance(TableColours other) {
 		setColours(other);
 		tell(TableListener::drawingsChanged);
+	}
+
+	/** Returns what is laid over the drawing. */
+	public Overlays overlays() {
+		return overlays;
 	}
 
 	/** Tells whether all of some layers are shown. */

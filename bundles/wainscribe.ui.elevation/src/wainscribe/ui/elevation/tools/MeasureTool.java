@@ -28,6 +28,7 @@ import wainscribe.ui.elevation.editparts.WallEditPart;
 import wainscribe.ui.elevation.snapping.Snap;
 import wainscribe.ui.elevation.snapping.SnapLine;
 import wainscribe.ui.elevation.snapping.SnapLines;
+import wainscribe.ui.elevation.snapping.TableLines;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.Projection;
 
@@ -60,7 +61,7 @@ public final class MeasureTool extends AbstractTool {
 		Optional<WallEditPart> under = button == 1 ? wallAt() : Optional.empty();
 		if (under.isPresent()) {
 			wall = under.get();
-			lines = SnapLines.of(table().session().design(), wall.getModel(), null);
+			lines = TableLines.of(table(), wall.getModel(), null);
 			startX = drawn(place().xAt(at().x), lines.plumb());
 			startY = drawn(place().yAt(at().y), lines.level());
 			show();

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 
 import org.eclipse.osgi.util.NLS;
 
@@ -17,6 +19,8 @@ import wainscribe.model.length.LengthFormat;
 import wainscribe.model.length.LengthUnit;
 import wainscribe.model.outline.Outline;
 import wainscribe.ui.elevation.Messages;
+import wainscribe.ui.elevation.gaps.GapSpot;
+import wainscribe.ui.elevation.table.LineKey;
 
 /** What stands beside the pointer during a drag: first where the thing is, then what the room makes of it. */
 public final class DragNotes {
@@ -40,6 +44,35 @@ public final class DragNotes {
 		lines.add(NLS.bind(Messages.DragNotes_RailTop, LengthFormat.asShown(top, unit)));
 		lines.addAll(room(design, wall, unit));
 		return lines;
+	}
+
+	/** Returns the note for an axis or a guide: where it is, and of an axis what is centred on it. */
+	public static List<String> line(RoomDesign design, LineKey key, Length at, LengthUnit unit) {
+		List<String> lines = new ArrayList<>();
+		lines.add(NLS.bind(key.isPlumb() ? Messages.LineEditPart_FromLeft : Messages.LineEditPart_AboveFloor,
+				LengthFormat.asShown(at, unit)));
+		if (key.isAxis()) {
+			AxisText.fits(design, key.wall(), at).forEach(fit -> lines.add(fit.sentence(unit)));
+		}
+		return lines;
+	}
+
+	/** Returns the note for the gap of the room: how wide it is, and how wide, or high, frames are with it. */
+	public static List<String> gap(RoomDesign design, GapSpot spot, Length gap, LengthUnit unit) {
+		List<String> lines = new ArrayList<>();
+		String sizes = counted(design, spot.wall(), spot.upright() ? FrameOutline::height : FrameOutline::width, unit);
+		String shown = LengthFormat.asTapeMark(gap, unit);
+		if (sizes.isEmpty()) {
+			lines.add(NLS.bind(Messages.DragNotes_Gap, shown));
+		} else {
+			lines.add(NLS.bind(spot.upright() ? Messages.DragNotes_GapFramesHigh : Messages.DragNotes_GapFramesWide, shown, sizes));
+		}
+		plain(design, spot.wall()).ifPresent(lines::add);
+		return lines;
+	}
+
+	private static Optional<String> plain(RoomDesign design, Wall wall) {
+		return design.layout().infeasible().stream().filter(stretch -> stretch.wall() == wall).findFirst().map(PlainStretch::reason);
 	}
 
 	/** Returns the note for a frame. */
@@ -71,16 +104,19 @@ public final class DragNotes {
 			lines.add(NLS.bind(Messages.DragNotes_Gap, LengthFormat.asTapeMark(design.layout().gap(), unit)));
 			lines.add(widths);
 		}
-		design.layout().infeasible().stream().filter(stretch -> stretch.wall() == wall).findFirst().map(PlainStretch::reason)
-				.ifPresent(lines::add);
+		plain(design, wall).ifPresent(lines::add);
 		return lines;
 	}
 
 	/** Returns how many frames of which width the wall gets: {@code 3 x 16", 1 x 22 1/2"}. */
 	private static String widths(RoomDesign design, Wall wall, LengthUnit unit) {
+		return counted(design, wall, FrameOutline::width, unit);
+	}
+
+	private static String counted(RoomDesign design, Wall wall, Function<FrameOutline, Length> size, LengthUnit unit) {
 		Map<String, Integer> counts = new LinkedHashMap<>();
 		design.layout().of(wall).ifPresent(layout -> layout.frames()
-				.forEach(frame -> counts.merge(LengthFormat.asTapeMark(frame.width(), unit), 1, Integer::sum)));
+				.forEach(frame -> counts.merge(LengthFormat.asTapeMark(size.apply(frame), unit), 1, Integer::sum)));
 		return String.join(", ", counts.entrySet().stream().limit(MOST_WIDTHS) //$NON-NLS-1$
 				.map(entry -> NLS.bind(Messages.DragNotes_Frames, entry.getValue(), entry.getKey())).toList());
 	}

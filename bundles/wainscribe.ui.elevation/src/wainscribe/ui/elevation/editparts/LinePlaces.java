@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.ui.elevation.editparts;
+
+import org.eclipse.draw2d.geometry.Rectangle;
+
+import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
+import wainscribe.ui.elevation.table.DrawingTable;
+import wainscribe.ui.elevation.table.Projection;
+
+/** The pixels that lines laid on a wall take. */
+final class LinePlaces {
+
+	/** Size of the word at an axis. */
+	static final double NOTE = 10.5;
+
+	private static final int BEYOND = 14;
+	private static final int UNDER_CEILING = 3;
+
+	private final Projection place;
+	private final Rectangle wall;
+	private final Rectangle extent;
+
+	LinePlaces(DrawingTable table, Wall wall) {
+		this.place = table.placeOf(wall);
+		this.wall = place.pixels(table.drawingOf(wall).wall());
+		this.extent = place.pixels(table.drawingOf(wall).extent());
+	}
+
+	Rectangle plumb(Length at, int reach) {
+		return new Rectangle(place.x(at) - reach, wall.y - BEYOND, 2 * reach + 1, wall.height + 2 * BEYOND).intersect(extent);
+	}
+
+	Rectangle level(Length at, int reach) {
+		return new Rectangle(wall.x - BEYOND, place.y(at) - reach, wall.width + 2 * BEYOND, 2 * reach + 1).intersect(extent);
+	}
+
+	int noteRow() {
+		return wall.y + UNDER_CEILING;
+	}
+}

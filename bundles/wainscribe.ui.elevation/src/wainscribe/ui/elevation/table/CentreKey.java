@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.ui.elevation.table;
+
+import java.util.List;
+import java.util.Objects;
+
+import wainscribe.layout.axes.AxisCheck;
+import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
+
+/**
+ * The axis of a door, window or fixture in the middle of its wall.
+ *
+ * @param wall the wall
+ * @param name what it is called
+ * @param at   distance from the wall's left end
+ */
+public record CentreKey(Wall wall, String name, Length at) {
+
+	/** Refuses nulls. */
+	public CentreKey {
+		Objects.requireNonNull(wall);
+		Objects.requireNonNull(name);
+		Objects.requireNonNull(at);
+	}
+
+	/** Returns the keys of those that are shown on a wall; one that is marked too has a line of its own. */
+	public static List<CentreKey> of(Wall wall, Overlays overlays) {
+		return overlays.shows(Overlay.AXES) ? AxisCheck.axes(wall).stream().filter(axis -> axis.marked() == null)
+				.map(axis -> new CentreKey(wall, axis.name(), axis.at())).toList() : List.of();
+	}
+}
