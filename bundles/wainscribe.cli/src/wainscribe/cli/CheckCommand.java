@@ -37,10 +37,11 @@ final class CheckCommand implements Callable<Integer> {
 	@Override
 	public Integer call() throws BadInputException {
 		HomeFolder folder = homeOptions.open();
+		DesignServices withOwn = homeOptions.with(services);
 		List<Finding> findings = new ArrayList<>();
 		for (Room room : homeOptions.rooms(folder)) {
 			console.progress("checking " + room.getName()); //$NON-NLS-1$
-			findings.addAll(services.rules().check(services.designer().design(folder.home(), room)));
+			findings.addAll(withOwn.rules().check(withOwn.designer().design(folder.home(), room)));
 		}
 		if (output.isJson()) {
 			console.json(FindingsJson.of(findings));

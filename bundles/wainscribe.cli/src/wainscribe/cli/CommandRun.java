@@ -46,6 +46,7 @@ public final class CommandRun {
 		add(() -> new LayoutCommand(services, console));
 		add(() -> new CheckCommand(services, console));
 		add(() -> new CutCommand(services, console));
+		add(() -> new FinishCommand(services, console));
 		add(() -> new TakeoffCommand(services, console));
 		add(() -> new PackCommand(services, console));
 		commandLine.getCommandSpec().versionProvider(versions);

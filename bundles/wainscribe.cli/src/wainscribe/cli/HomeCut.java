@@ -41,12 +41,13 @@ record HomeCut(DesignServices services, Console console, CutOptions options, Out
 	 */
 	int run(HomeOptions home, boolean accept, PlanProgress progress) throws BadInputException, IOException {
 		HomeFolder folder = home.open();
+		DesignServices withOwn = home.with(services);
 		LengthUnit units = output.unitsOr(folder.home().getUnits());
 		List<RoomDesign> designs = home.rooms(folder).stream().map(room -> {
 			console.progress("measuring " + room.getName()); //$NON-NLS-1$
-			return services.designer().design(folder.home(), room);
+			return withOwn.designer().design(folder.home(), room);
 		}).toList();
-		CutLists cutLists = services.cutLists();
+		CutLists cutLists = withOwn.cutLists();
 		List<CutList> lists = designs.stream().map(cutLists::of).toList();
 		HomeCuttingJob job = HomeCuttingJob.of(folder.home(), designs, lists, decisions(folder.home(), units));
 		HomePlan plan = new HomePlanner().plan(job, progress::stopped,
@@ -59,7 +60,7 @@ record HomeCut(DesignServices services, Console console, CutOptions options, Out
 		if (output.isJson()) {
 			console.json(HomeCuttingJson.of(folder.home(), lists, plan));
 		} else {
-			console.text(HomeCuttingText.of(plan, units, id -> services.profiles().find(id).map(TrimProfile::name).orElse(id)));
+			console.text(HomeCuttingText.of(plan, units, id -> withOwn.profiles().find(id).map(TrimProfile::name).orElse(id)));
 		}
 		return complete ? ExitCode.DONE : ExitCode.REFUSED;
 	}

@@ -10,6 +10,8 @@ import picocli.CommandLine.Option;
 import wainscribe.model.Room;
 import wainscribe.model.storage.HomeFileException;
 import wainscribe.model.storage.HomeFolder;
+import wainscribe.profile.file.HomeProfiles;
+import wainscribe.report.DesignServices;
 
 /** The options that name a home and perhaps one of its rooms. */
 final class HomeOptions {
@@ -29,6 +31,15 @@ final class HomeOptions {
 		} catch (IOException e) {
 			throw new BadInputException(home + ": can't be read (" + e.getMessage() + "); expected the folder of a home"); //$NON-NLS-1$ //$NON-NLS-2$
 		}
+	}
+
+	/** Returns the services with the profiles that lie in the home; a file that cannot be used is refused. */
+	DesignServices with(DesignServices suite) throws BadInputException {
+		HomeProfiles own = HomeProfiles.read(home, suite.profiles());
+		if (!own.problems().isEmpty()) {
+			throw new BadInputException(own.problems().getFirst());
+		}
+		return suite.with(own);
 	}
 
 	/** Returns the rooms asked for, in the order of the home. */

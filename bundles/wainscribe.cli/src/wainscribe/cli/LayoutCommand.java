@@ -58,7 +58,7 @@ final class LayoutCommand implements Callable<Integer> {
 	@Mixin
 	private OutputOptions output;
 
-	private final DesignServices services;
+	private DesignServices services;
 	private final Console console;
 
 	LayoutCommand(DesignServices services, Console console) {
@@ -69,6 +69,7 @@ final class LayoutCommand implements Callable<Integer> {
 	@Override
 	public Integer call() throws BadInputException, IOException {
 		HomeFolder folder = homeOptions.open();
+		services = homeOptions.with(services);
 		List<Room> rooms = homeOptions.rooms(folder);
 		LengthUnit units = output.unitsOr(folder.home().getUnits());
 		Wishes wishes = wishes(units);
@@ -120,8 +121,9 @@ final class LayoutCommand implements Callable<Integer> {
 		if (profile != null) {
 			chosen = services.profiles().find(profile).orElse(null);
 			if (chosen == null) {
-				throw BadInputException.option("--profile", profile, //$NON-NLS-1$
-						"one of " + services.profiles().forUse(ProfileUse.FRAME).stream().map(TrimProfile::id).toList()); //$NON-NLS-1$
+				List<String> known = services.profiles().forUse(ProfileUse.FRAME).stream().map(TrimProfile::id).toList();
+				throw BadInputException.option("--profile", profile, services.profiles().fault(profile).orElseThrow() //$NON-NLS-1$
+						+ "; one of " + known + " or a shape in a size such as ogee-40x15"); //$NON-NLS-1$ //$NON-NLS-2$
 			}
 		}
 		return new Wishes(pattern, length("--rail", rail, units), length("--gap", gap, units), chosen); //$NON-NLS-1$ //$NON-NLS-2$

@@ -48,13 +48,14 @@ final class PackCommand implements Callable<Integer> {
 	@Override
 	public Integer call() throws BadInputException, IOException {
 		HomeFolder folder = homeOptions.open();
+		DesignServices withOwn = homeOptions.with(services);
 		List<Room> rooms = homeOptions.rooms(folder);
 		if (Files.exists(out) && !Files.isDirectory(out)) {
 			throw BadInputException.option("--out", out.toString(), "a folder, not a file"); //$NON-NLS-1$ //$NON-NLS-2$
 		}
 		folder.home().setUnits(output.unitsOr(folder.home().getUnits()));
 		PackProgress progress = new StepsOnConsole(console);
-		PackContent content = new PackContents(services).of(folder.home(), rooms, progress);
+		PackContent content = new PackContents(withOwn).of(folder.home(), rooms, progress);
 		List<Path> files = write(content, progress);
 		if (output.isJson()) {
 			JsonObject result = PackJson.of(out, files);

@@ -54,14 +54,15 @@ final class TakeoffCommand implements Callable<Integer> {
 			throw BadInputException.option("--xlsx", workbook.toString(), "a file that ends in .xlsx"); //$NON-NLS-1$ //$NON-NLS-2$
 		}
 		HomeFolder folder = homeOptions.open();
+		DesignServices withOwn = homeOptions.with(services);
 		if (prices != null) {
 			readPrices(folder).applyTo(folder.home());
 		}
 		List<RoomDesign> designs = homeOptions.rooms(folder).stream().map(room -> {
 			console.progress("measuring " + room.getName()); //$NON-NLS-1$
-			return services.designer().design(folder.home(), room);
+			return withOwn.designer().design(folder.home(), room);
 		}).toList();
-		HomeTakeoff takeoff = new Takeoffs(services.profiles()).of(folder.home(), designs);
+		HomeTakeoff takeoff = new Takeoffs(withOwn.profiles()).of(folder.home(), designs);
 		if (workbook != null) {
 			ReplacedFile.write(workbook, (OutputStream out) -> new TakeoffWorkbook().write(takeoff, out));
 		}

@@ -10,7 +10,7 @@ import wainscribe.model.Wall;
 import wainscribe.model.outline.CornerAngle;
 
 /** The area inside the walls of a room, walked round by their lengths and corner angles. */
-final class FloorArea {
+public final class FloorArea {
 
 	private static final int LEAST_CLOSED = 3;
 	private static final int PLACES = 4;
@@ -23,7 +23,7 @@ final class FloorArea {
 	 *
 	 * @return empty where the walls do not close, so that the area has to be measured
 	 */
-	static Optional<BigDecimal> of(Room room) {
+	public static Optional<BigDecimal> of(Room room) {
 		if (Boolean.TRUE.equals(room.getOpen()) || room.getWalls().size() < LEAST_CLOSED) {
 			return Optional.empty();
 		}

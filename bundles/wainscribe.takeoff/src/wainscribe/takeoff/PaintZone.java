@@ -3,6 +3,7 @@ package wainscribe.takeoff;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Optional;
 
 import wainscribe.model.Paint;
 
@@ -27,6 +28,13 @@ record PaintZone(String room, Paint paint, BigDecimal area, String formula, BigD
 	/** Returns what a litre covers in square metres. */
 	BigDecimal spread() {
 		return textured ? Practice.FINISH_SPREAD.multiply(Practice.TEXTURE) : Practice.FINISH_SPREAD;
+	}
+
+	/** Returns what others may know of this zone. */
+	PaintArea on(String wall) {
+		boolean known = area != null;
+		return new PaintArea(paint, RoomPaints.surface(paint), wall, Optional.ofNullable(area).map(a -> a.add(mould)), formula, coats(),
+				known ? Optional.of(litres()) : Optional.empty());
 	}
 
 	BigDecimal painted() {

@@ -39,16 +39,42 @@ final class PaintZones {
 
 	/** Returns the zones in the order of the paints. */
 	List<PaintZone> all() {
-		return paints.all().stream().map(this::zone).toList();
+		return paints.all().stream().map(paint -> zone(paint, measure.design().room().getWalls())).toList();
 	}
 
-	private PaintZone zone(Paint paint) {
-		List<Piece> pieces = measure.cutList().pieces().stream().filter(piece -> takes(paint, piece)).toList();
+	/** Returns the zones in the order of the paints; those on walls wall by wall, walls on which a paint has nothing left out. */
+	List<PaintArea> wallByWall() {
+		List<PaintArea> areas = new ArrayList<>();
+		for (Paint paint : paints.all()) {
+			if (isOnWalls(paint)) {
+				for (Wall wall : measure.design().room().getWalls()) {
+					PaintZone zone = zone(paint, List.of(wall));
+					if (zone.painted().signum() > 0) {
+						areas.add(zone.on(wall.getName()));
+					}
+				}
+			} else {
+				areas.add(zone(paint, measure.design().room().getWalls()).on("")); //$NON-NLS-1$
+			}
+		}
+		return areas;
+	}
+
+	private static boolean isOnWalls(Paint paint) {
+		return switch (RoomPaints.surface(paint)) {
+			case WALLS, LOWER, UPPER -> true;
+			case TRIM, CEILING, FLOOR -> false;
+		};
+	}
+
+	private PaintZone zone(Paint paint, List<Wall> walls) {
+		List<Piece> pieces = measure.cutList().pieces().stream()
+				.filter(piece -> takes(paint, piece) && walls.stream().anyMatch(wall -> wall.getName().equals(piece.wall()))).toList();
 		BigDecimal mould = girth.area(pieces);
 		return switch (RoomPaints.surface(paint)) {
 			case TRIM -> trim(paint, pieces, mould);
 			case CEILING, FLOOR -> flat(paint);
-			case WALLS, LOWER, UPPER -> walls(paint, pieces, mould);
+			case WALLS, LOWER, UPPER -> walls(paint, walls, pieces, mould);
 		};
 	}
 
@@ -56,10 +82,10 @@ final class PaintZones {
 		return paints.ofMoulding(piece.wall(), piece.kind() == PieceKind.CROWN).filter(taker -> taker == paint).isPresent();
 	}
 
-	private PaintZone walls(Paint paint, List<Piece> pieces, BigDecimal mould) {
+	private PaintZone walls(Paint paint, List<Wall> walls, List<Piece> pieces, BigDecimal mould) {
 		BigDecimal gross = BigDecimal.ZERO;
 		BigDecimal deducted = BigDecimal.ZERO;
-		for (Wall wall : measure.design().room().getWalls()) {
+		for (Wall wall : walls) {
 			for (Band band : bands(paint, wall)) {
 				gross = gross.add(band.whole() ? WallAreas.gross(wall) : area(wall, band));
 				deducted = deducted.add(WallAreas.deducted(wall, band.bottom(), band.top()));

@@ -52,6 +52,12 @@ public final class Takeoffs {
 		return new CutStock(job, planner.plan(job, HOME_MILLIS));
 	}
 
+	/** Returns what the paints of a room cover, wall by wall. */
+	public List<PaintArea> paintAreas(RoomDesign design) {
+		Amounts amounts = new Amounts(design.home().getUnits() == null ? LengthUnit.MILLIMETRE : design.home().getUnits());
+		return List.copyOf(new PaintZones(new RoomMeasure(design, cutLists.of(design)), new Girth(profiles), amounts).wallByWall());
+	}
+
 	/**
 	 * Takes off a home.
 	 *
