@@ -51,7 +51,7 @@ public record Piece(String label, PieceKind kind, MouldingSection section, Mater
 
 	/** Tells whether it is the short return at a mitred end: glued on, never nailed. */
 	public boolean isReturn() {
-		return shortPoint.signum() == 0 && (start.joint() == Joint.RETURN || end.joint() == Joint.RETURN);
+		return kind != PieceKind.FRAME && x0.equals(x1) && (start.joint() == Joint.RETURN || end.joint() == Joint.RETURN);
 	}
 
 	/**

@@ -43,9 +43,10 @@ record RunCut(MouldingSection section, boolean sprung, Length run, Length rise, 
 				.plus(overhang(left)).plus(overhang(right));
 	}
 
+	/** Returns the length of the shorter edge; zero where the cuts meet before they reach it. */
 	Length shortPoint() {
 		return alongSlope().plus(outOfStep(right).min(Length.ZERO)).minus(outOfStep(left).max(Length.ZERO))
-				.minus(setBack(left)).minus(setBack(right));
+				.minus(setBack(left)).minus(setBack(right)).max(Length.ZERO);
 	}
 
 	PieceEnd start() {

@@ -83,10 +83,8 @@ final class RunPieces {
 		if (!x1.isMoreThan(x0)) {
 			return List.of();
 		}
-		Joints joints = studs.plan(wall).between(x0, x1, (from, scarfLeft, to, scarfRight) -> {
-			Segment piece = segment(wall, from, scarfLeft ? null : left.cut(), to, scarfRight ? null : right.cut(), List.of());
-			return notes.longestStock().filter(cut(wall, piece).longPoint()::isMoreThan).isEmpty();
-		});
+		Joints joints = studs.plan(wall, notes.longestStock().orElse(null)).between(x0, x1, (from, scarfLeft, to, scarfRight) -> cut(wall,
+				segment(wall, from, scarfLeft ? null : left.cut(), to, scarfRight ? null : right.cut(), List.of())).longPoint());
 		studs.joined(wall, joints.joints());
 		List<Segment> segments = new ArrayList<>();
 		Length from = x0;

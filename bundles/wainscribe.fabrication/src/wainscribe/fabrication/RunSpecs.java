@@ -36,8 +36,10 @@ record RunSpecs(ProfileCatalogue profiles) {
 		return new RunSpec(PieceKind.RAIL, section, design.layout().material(), coped(design, section), rail.bottom(), rail.top(), List.of());
 	}
 
-	private static boolean coped(RoomDesign design, MouldingSection section) {
-		return CornerJoints.isCoped(design.layout().material());
+	/** A section that runs back under itself cannot be coped; one that was not chosen is taken to. */
+	private boolean coped(RoomDesign design, MouldingSection section) {
+		return CornerJoints.isCoped(design.layout().material())
+				&& profiles.find(section.id()).map(profile -> profile.section().canBeCoped()).orElse(true);
 	}
 
 	private Optional<RunSpec> base(RoomDesign design) {

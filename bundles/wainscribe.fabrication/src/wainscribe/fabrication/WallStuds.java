@@ -18,11 +18,15 @@ final class WallStuds {
 
 	private final Map<Wall, Set<Length>> joined = new HashMap<>();
 
-	/** Returns the plan for a run of a wall that keeps off the joints of the runs before it. */
-	ScarfPlan plan(Wall wall) {
+	/**
+	 * Returns the plan for a run of a wall that keeps off the joints of the runs before it.
+	 *
+	 * @param longest the longest length sold, null if not known
+	 */
+	ScarfPlan plan(Wall wall, Length longest) {
 		List<Length> studs = wall.getServices().stream().filter(service -> service.getKind() == ServiceKind.STUD)
 				.map(WallStuds::centre).filter(Objects::nonNull).toList();
-		return new ScarfPlan(studs, Set.copyOf(joined.getOrDefault(wall, Set.of())));
+		return new ScarfPlan(studs, Set.copyOf(joined.getOrDefault(wall, Set.of())), longest);
 	}
 
 	/** Notes where a run of a wall is joined. */
