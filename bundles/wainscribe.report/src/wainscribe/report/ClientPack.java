@@ -18,7 +18,7 @@ import wainscribe.report.view.PackViews;
 
 /**
  * Writes the client pack: {@code pack.html}, {@code pack.pdf}, {@code elevations/*.svg} and {@code *.dxf},
- * {@code pieces.csv} and {@code quantities.xlsx}.
+ * {@code cut-sheet.pdf}, {@code piece-labels.pdf}, {@code pieces.csv} and {@code quantities.xlsx}.
  * <p>
  * A pack is drafted out of sight and its files are moved into place when it is whole: an earlier one stays until then, and
  * whatever else is in the folder stays for good.
@@ -82,6 +82,10 @@ public final class ClientPack {
 					files.elevation(plan, exporter, draft);
 				}
 			}));
+		}
+		if (!view.cutting().isEmpty()) {
+			steps.add(new Step("cut-sheet.pdf", draft -> files.cutSheet(view, draft))); //$NON-NLS-1$
+			steps.add(new Step("piece-labels.pdf", draft -> files.pieceLabels(view, draft))); //$NON-NLS-1$
 		}
 		steps.add(new Step("pieces.csv", files::pieces)); //$NON-NLS-1$
 		steps.add(new Step("quantities.xlsx", files::quantities)); //$NON-NLS-1$

@@ -11,6 +11,7 @@ import wainscribe.layout.RoomDesign;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
 import wainscribe.rules.RuleSettings;
+import wainscribe.takeoff.CutStock;
 
 /** Works out what a pack says: lays rooms out, checks them, cuts and counts. */
 public final class PackContents {
@@ -45,6 +46,7 @@ public final class PackContents {
 			contents.add(new RoomContent(design,
 					services.rules().check(design, RuleSettings.DEFAULT, progress::isCancelled), services.cutLists().of(design)));
 		}
-		return new PackContent(home, contents, services.takeoffs().of(home, designs));
+		CutStock stock = services.takeoffs().stock(home, designs);
+		return new PackContent(home, contents, services.takeoffs().of(home, designs, stock), stock.plan());
 	}
 }

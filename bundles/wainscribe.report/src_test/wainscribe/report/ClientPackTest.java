@@ -60,7 +60,7 @@ class ClientPackTest {
 		List<Path> written = new ClientPack(services).write(content, temp.resolve("pack"), PackProgress.NONE);
 		Map<String, byte[]> files = files(temp.resolve("pack"));
 		assertEquals(written.size(), files.size());
-		assertTrue(files.keySet().containsAll(List.of("pack.html", "pack.pdf", "pieces.csv", "quantities.xlsx",
+		assertTrue(files.keySet().containsAll(List.of("pack.html", "pack.pdf", "cut-sheet.pdf", "piece-labels.pdf", "pieces.csv", "quantities.xlsx",
 				"elevations/hall-a.svg", "elevations/hall-a.dxf", "elevations/hall-a-2.svg")), files.keySet()::toString);
 		assertEquals(3 * 4 * 2, files.keySet().stream().filter(name -> name.startsWith("elevations/")).count());
 		assertTrue(files.keySet().stream().allMatch(name -> name.matches("(elevations/)?[a-z0-9-]+\\.[a-z]+")),

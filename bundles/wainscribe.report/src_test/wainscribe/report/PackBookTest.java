@@ -45,7 +45,7 @@ class PackBookTest {
 		try (PDDocument document = Loader.loadPDF(book)) {
 			List<PDOutlineItem> chapters = new ArrayList<>();
 			document.getDocumentCatalog().getDocumentOutline().children().forEach(chapters::add);
-			assertEquals(List.of("At a glance", "Saal", "Hall", "Quantities and prices"), titles(chapters));
+			assertEquals(List.of("At a glance", "Saal", "Hall", "Cutting plan", "Quantities and prices"), titles(chapters));
 			assertEquals(List.of("Wall A", "Wall a", "Wall ../B", "Wall CON", "Schedules"), titles(chapters.get(1).children()));
 			assertTrue(document.getPages().indexOf(chapters.get(2).findDestinationPage(document)) > document.getPages()
 					.indexOf(chapters.get(1).findDestinationPage(document)));

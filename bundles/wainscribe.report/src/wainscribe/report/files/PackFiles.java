@@ -11,13 +11,16 @@ import java.nio.file.Path;
 import wainscribe.drawing.elevation.ElevationDrawing;
 import wainscribe.drawing.elevation.ElevationOptions;
 import wainscribe.drawing.export.ElevationExporter;
+import wainscribe.drawing.pdf.PaperSize;
 import wainscribe.fabrication.PieceListCsv;
 import wainscribe.layout.RoomDesign;
 import wainscribe.model.length.LengthUnit;
 import wainscribe.report.PackContent;
 import wainscribe.report.RoomContent;
 import wainscribe.report.html.PackPage;
+import wainscribe.report.pdf.CutSheet;
 import wainscribe.report.pdf.PackBook;
+import wainscribe.report.pdf.PieceLabels;
 import wainscribe.report.view.PackView;
 import wainscribe.takeoff.TakeoffWorkbook;
 
@@ -61,11 +64,28 @@ public final class PackFiles {
 		}
 	}
 
+	/** Writes {@code cut-sheet.pdf}. */
+	public void cutSheet(PackView view, Path draft) throws IOException {
+		try (OutputStream out = Files.newOutputStream(draft.resolve("cut-sheet.pdf"))) { //$NON-NLS-1$
+			new CutSheet().write(view.title(), view.unit(), view.cutting(), PaperSize.small(unit()), out);
+		}
+	}
+
+	/** Writes {@code piece-labels.pdf}. */
+	public void pieceLabels(PackView view, Path draft) throws IOException {
+		try (OutputStream out = Files.newOutputStream(draft.resolve("piece-labels.pdf"))) { //$NON-NLS-1$
+			new PieceLabels().write(view.title(), view.cutting(), PaperSize.small(unit()), out);
+		}
+	}
+
+	private LengthUnit unit() {
+		return content.home().getUnits() == null ? LengthUnit.MILLIMETRE : content.home().getUnits();
+	}
+
 	/** Writes {@code pieces.csv}. */
 	public void pieces(Path draft) throws IOException {
-		LengthUnit unit = content.home().getUnits() == null ? LengthUnit.MILLIMETRE : content.home().getUnits();
 		try (Writer out = Files.newBufferedWriter(draft.resolve("pieces.csv"), StandardCharsets.UTF_8)) { //$NON-NLS-1$
-			new PieceListCsv(unit).write(content.rooms().stream().map(RoomContent::cutList).toList(), out);
+			new PieceListCsv(unit()).write(content.rooms().stream().map(RoomContent::cutList).toList(), out);
 		}
 	}
 

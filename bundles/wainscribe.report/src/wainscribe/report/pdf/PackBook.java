@@ -76,6 +76,7 @@ public final class PackBook {
 			int index = i;
 			room(room, plans.stream().filter(plan -> plan.room() == content.rooms().get(index)).toList(), view.unit(), press);
 		}
+		cutting(view, press);
 		shopping(view, press);
 	}
 
@@ -102,6 +103,17 @@ public final class PackBook {
 		if (press.document().getNumberOfPages() > schedules) {
 			press.bookmarks().section("Schedules", press.document().getPage(schedules));
 		}
+	}
+
+	private static void cutting(PackView view, Press press) throws IOException {
+		if (view.cutting().isEmpty()) {
+			return;
+		}
+		int first = press.document().getNumberOfPages();
+		try (PageFlow flow = new PageFlow(press.document(), press.face(), press.paper())) {
+			new CuttingPages(flow).print(view.cutting());
+		}
+		press.bookmarks().chapter("Cutting plan", press.document().getPage(first));
 	}
 
 	private static void shopping(PackView view, Press press) throws IOException {

@@ -15,10 +15,11 @@ import java.util.List;
  * @param rooms    the rooms in their order
  * @param shopping what all rooms take together
  * @param totals   sums of that
+ * @param cutting  which piece comes from which length
  * @param css      rules for the drawings
  */
 public record PackView(String title, String unit, List<Fact> measured, List<Fact> proposed, List<FindingView> findings,
-		List<Caution> cautions, List<RoomView> rooms, List<QuantityRow> shopping, List<Fact> totals, String css) {
+		List<Caution> cautions, List<RoomView> rooms, List<QuantityRow> shopping, List<Fact> totals, CuttingView cutting, String css) {
 
 	/** Copies the lists. */
 	public PackView {

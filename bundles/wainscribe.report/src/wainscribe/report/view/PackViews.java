@@ -61,7 +61,8 @@ public final class PackViews {
 		String title = Wording.text(home.getName()).isEmpty() ? "Home" : Wording.text(home.getName());
 		return new PackView(title, unit == LengthUnit.INCH ? "feet and inches" : "millimetres",
 				measured(content, wording), proposed(content), findings, Cautions.of(content), rooms,
-				quantities.of(content.takeoff().lines()), quantities.totals(content.takeoff().totals()), styles(home));
+				quantities.of(content.takeoff().lines()), quantities.totals(content.takeoff().totals()),
+				new CuttingViews(profileName).of(home, content.cutting()), styles(home));
 	}
 
 	private static String styles(Home home) {

@@ -35,7 +35,8 @@ record PieceRows(Wording wording, UnaryOperator<String> profileName) {
 		return new PieceRow(labels.size(), cut.length(), cut.profile(), cut.start(), cut.end(), PieceNames.together(labels), cut.notes());
 	}
 
-	private static String end(PieceEnd end) {
+	/** Writes what an end meets and how the saw is set for it. */
+	static String end(PieceEnd end) {
 		StringBuilder text = new StringBuilder(end.joint().word());
 		if (!degrees(end.turn()).equals("0")) {
 			text.append(' ').append(degrees(end.turn())).append('\u00b0');
