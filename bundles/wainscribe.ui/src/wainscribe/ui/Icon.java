@@ -25,6 +25,8 @@ public enum Icon {
 	HOME_UNREADABLE,
 	/** A room. */
 	ROOM,
+	/** A profile of a home. */
+	PROFILE,
 	/** Findings of all rooms. */
 	WHOLE_HOME;
 

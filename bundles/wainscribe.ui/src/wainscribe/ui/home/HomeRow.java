@@ -9,9 +9,12 @@ import org.eclipse.osgi.util.NLS;
 import wainscribe.model.Element;
 import wainscribe.model.Room;
 import wainscribe.model.Wall;
+import wainscribe.model.length.LengthFormat;
+import wainscribe.profile.TrimProfile;
 import wainscribe.rules.Finding;
 import wainscribe.ui.Icon;
 import wainscribe.ui.findings.FindingCounts;
+import wainscribe.ui.session.HomeProfile;
 import wainscribe.ui.session.HomeSession;
 import wainscribe.ui.session.RoomSession;
 
@@ -34,6 +37,7 @@ record HomeRow(Icon icon, boolean heavy, String name, String state, FindingCount
 		return switch (element) {
 			case HomeSession home -> home(home);
 			case RoomSession room -> room(room);
+			case HomeProfile profile -> profile(profile);
 			case UnreadableHome home -> new HomeRow(Icon.HOME_UNREADABLE, true, home.project().getName(),
 				Messages.HomeRow_Unreadable, FindingCounts.of(List.of()), false);
 			default -> throw new IllegalArgumentException(String.valueOf(element));
@@ -63,6 +67,16 @@ record HomeRow(Icon icon, boolean heavy, String name, String state, FindingCount
 		String name = nameOr(session.room(), session.file().getName());
 		return new HomeRow(Icon.ROOM, false, session.isDirty() ? NLS.bind(Messages.HomeRow_Unsaved, name) : name,
 			String.join(BETWEEN, state), FindingCounts.of(session.findings()), session.isChecked() && session.findings().isEmpty());
+	}
+
+	private static HomeRow profile(HomeProfile profile) {
+		TrimProfile read = profile.read().orElse(null);
+		String name = read == null ? profile.file().getName() : read.name();
+		String state = profile.fault().isEmpty() && read != null
+			? NLS.bind(Messages.HomeRow_Profile, LengthFormat.asShown(read.face(), profile.home().units()),
+				LengthFormat.asShown(read.thickness(), profile.home().units()))
+			: Messages.HomeRow_ProfileNotSound;
+		return new HomeRow(Icon.PROFILE, false, name, state, FindingCounts.of(List.of()), false);
 	}
 
 	private static String measured(Room room) {

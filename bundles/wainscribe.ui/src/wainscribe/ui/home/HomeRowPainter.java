@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Tree;
 
 import wainscribe.rules.Severity;
 import wainscribe.ui.Icon;
+import wainscribe.ui.session.HomeProfile;
 
 /** Paints homes and rooms in two lines: the name and the counts of findings, and below how far it is. */
 final class HomeRowPainter extends OwnerDrawLabelProvider {
@@ -43,7 +44,11 @@ final class HomeRowPainter extends OwnerDrawLabelProvider {
 
 	@Override
 	public String getToolTipText(Object element) {
-		return element instanceof UnreadableHome home ? home.reason() : HomeRow.of(element).spoken();
+		return switch (element) {
+			case UnreadableHome home -> home.reason();
+			case HomeProfile profile when !profile.fault().isEmpty() -> profile.fault();
+			default -> HomeRow.of(element).spoken();
+		};
 	}
 
 	@Override

@@ -2,6 +2,7 @@
 package wainscribe.ui.home;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.IStructuredSelection;
@@ -14,10 +15,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Tree;
 
 import wainscribe.ui.SpokenName;
+import wainscribe.ui.session.HomeProfile;
 import wainscribe.ui.session.HomeSession;
 import wainscribe.ui.session.RoomSession;
 
-/** The tree of homes and rooms. */
+/** The tree of homes, their rooms and their own profiles. */
 final class HomeTree {
 
 	private final TreeViewer viewer;
@@ -60,7 +62,7 @@ final class HomeTree {
 		viewer.setExpandedState(home, !viewer.getExpandedState(home));
 	}
 
-	/** Rooms below homes. */
+	/** Rooms below homes, then profiles. */
 	private static final class Content implements ITreeContentProvider {
 
 		@Override
@@ -70,17 +72,22 @@ final class HomeTree {
 
 		@Override
 		public Object[] getChildren(Object parent) {
-			return parent instanceof HomeSession home ? home.rooms().toArray() : new Object[0];
+			return parent instanceof HomeSession home ? Stream.concat(home.rooms().stream(), home.ownProfiles().stream()).toArray()
+				: new Object[0];
 		}
 
 		@Override
 		public Object getParent(Object element) {
-			return element instanceof RoomSession room ? room.homeSession() : null;
+			return switch (element) {
+				case RoomSession room -> room.homeSession();
+				case HomeProfile profile -> profile.home();
+				default -> null;
+			};
 		}
 
 		@Override
 		public boolean hasChildren(Object element) {
-			return element instanceof HomeSession home && !home.rooms().isEmpty();
+			return element instanceof HomeSession home && !(home.rooms().isEmpty() && home.ownProfiles().isEmpty());
 		}
 	}
 }

@@ -14,13 +14,15 @@ import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
 
+import wainscribe.ui.ProfileEditors;
 import wainscribe.ui.RoomEditors;
 import wainscribe.ui.session.HistoryActions;
+import wainscribe.ui.session.HomeProfile;
 import wainscribe.ui.session.HomeSession;
 import wainscribe.ui.session.HomeSessions;
 import wainscribe.ui.session.RoomSession;
 
-/** The homes of the workspace and their rooms, each with how far it is. */
+/** The homes of the workspace, their rooms, each with how far it is, and their own profiles. */
 public final class HomeView extends ViewPart {
 
 	/** Id of the view and of its context menu. */
@@ -95,8 +97,18 @@ public final class HomeView extends ViewPart {
 			} catch (PartInitException e) {
 				ILog.get().log(e.getStatus());
 			}
+		} else if (selection.getFirstElement() instanceof HomeProfile profile) {
+			open(profile);
 		} else if (selection.getFirstElement() != null) {
 			tree.toggle(selection.getFirstElement());
+		}
+	}
+
+	private void open(HomeProfile profile) {
+		try {
+			ProfileEditors.open(getSite().getPage(), profile.file());
+		} catch (PartInitException e) {
+			ILog.get().log(e.getStatus());
 		}
 	}
 

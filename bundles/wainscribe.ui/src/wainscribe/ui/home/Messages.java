@@ -12,6 +12,8 @@ final class Messages extends NLS {
 	public static String HomeRow_NoFrames;
 	public static String HomeRow_NoRooms;
 	public static String HomeRow_NotMeasured;
+	public static String HomeRow_Profile;
+	public static String HomeRow_ProfileNotSound;
 	public static String HomeRow_Room;
 	public static String HomeRow_Rooms;
 	public static String HomeRow_Unreadable;

@@ -5,7 +5,6 @@ import java.util.Optional;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.IExtensionRegistry;
-import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.ISelectionProvider;
@@ -20,7 +19,6 @@ import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RailBand;
 import wainscribe.layout.pattern.PatternReader;
 import wainscribe.model.Element;
-import wainscribe.profile.RegisteredProfiles;
 import wainscribe.ui.session.HistoryActions;
 import wainscribe.ui.session.HomeSession;
 import wainscribe.ui.session.RoomSession;
@@ -82,7 +80,7 @@ public final class PropertiesView extends ViewPart implements ISelectionListener
 
 	private static PropertySources sources() {
 		IExtensionRegistry registry = Platform.getExtensionRegistry();
-		return new PropertySources(new PatternReader(registry).read(), new RegisteredProfiles(registry, ILog.get()::log).catalogue());
+		return new PropertySources(new PatternReader(registry).read());
 	}
 
 	private void show(Subject subject) {

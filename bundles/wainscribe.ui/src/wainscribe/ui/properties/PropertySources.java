@@ -5,7 +5,6 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.Optional;
 
-import org.eclipse.emf.common.command.CommandStack;
 import org.eclipse.ui.views.properties.IPropertySource;
 
 import wainscribe.layout.FrameOutline;
@@ -15,8 +14,6 @@ import wainscribe.model.Axis;
 import wainscribe.model.Element;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
-import wainscribe.model.length.LengthUnit;
-import wainscribe.profile.ProfileCatalogue;
 import wainscribe.ui.session.HomeSession;
 import wainscribe.ui.session.RoomSession;
 
@@ -28,17 +25,14 @@ public final class PropertySources {
 
 	private final FeatureWords words = new FeatureWords();
 	private final PatternCatalogue patterns;
-	private final ProfileCatalogue profiles;
 
 	/**
 	 * Creates a maker of properties.
 	 *
 	 * @param patterns the wall patterns that can be chosen
-	 * @param profiles the trim profiles that can be chosen
 	 */
-	public PropertySources(PatternCatalogue patterns, ProfileCatalogue profiles) {
+	public PropertySources(PatternCatalogue patterns) {
 		this.patterns = requireNonNull(patterns);
-		this.profiles = requireNonNull(profiles);
 	}
 
 	/**
@@ -51,26 +45,27 @@ public final class PropertySources {
 	public Optional<IPropertySource> of(RoomSession session, Object thing) {
 		requireNonNull(session);
 		return Optional.ofNullable(switch (thing) {
-			case Room room -> new RoomPropertySource(session, words, descriptors(session.units()));
+			case Room room -> new RoomPropertySource(session, words, descriptors(session));
 			case FrameOutline frame -> new FramePropertySource(session, frame, words);
 			case RailBand rail -> new RailPropertySource(session, rail, words);
-			case Axis axis -> new AxisPropertySource(session, axis, words, descriptors(session.units()));
+			case Axis axis -> new AxisPropertySource(session, axis, words, descriptors(session));
 			case Home home -> of(session.homeSession());
-			case Element element -> element(element, session.commandStack(), session.units());
+			case Element element -> new ElementPropertySource(element, session.commandStack(), words, descriptors(session));
 			case null, default -> null;
 		});
 	}
 
 	/** Makes the properties of a home. */
 	public IPropertySource of(HomeSession session) {
-		return new HomePropertySource(session, words, descriptors(session.units()));
+		return new HomePropertySource(session, words, descriptors(session));
 	}
 
-	private IPropertySource element(Element element, CommandStack history, LengthUnit units) {
-		return new ElementPropertySource(element, history, words, descriptors(units));
+	private FeatureDescriptors descriptors(RoomSession session) {
+		return descriptors(session.homeSession());
 	}
 
-	private FeatureDescriptors descriptors(LengthUnit units) {
-		return new FeatureDescriptors(words, units, new ChoicesOfBrief(patterns, profiles, words));
+	/** The profiles of a home come and go while it is open. */
+	private FeatureDescriptors descriptors(HomeSession session) {
+		return new FeatureDescriptors(words, session.units(), new ChoicesOfBrief(patterns, session.profiles(), words));
 	}
 }

@@ -10,9 +10,11 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.common.command.CommandStack;
 
 import wainscribe.layout.EffectiveBrief;
+import wainscribe.layout.RoomDesigner;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
 import wainscribe.model.length.LengthUnit;
+import wainscribe.profile.ProfileCatalogue;
 
 /** An open home: a project of the workspace, its rooms, and what was decided for all of them. */
 public interface HomeSession {
@@ -28,6 +30,15 @@ public interface HomeSession {
 
 	/** Returns the decisions that hold in a room of the home that decides nothing itself. */
 	EffectiveBrief brief();
+
+	/** Returns the profiles that can be chosen: those of the home and all that are registered. Another object after a change. */
+	ProfileCatalogue profiles();
+
+	/** Returns the profiles that lie as files in the home, by their file names, sound or not. */
+	List<HomeProfile> ownProfiles();
+
+	/** Returns what lays rooms of the home out, with the profiles of now: for what is only tried. */
+	RoomDesigner designer();
 
 	/** Returns the rooms in the order of the survey, each with one session that lives as long as this one. */
 	List<RoomSession> rooms();

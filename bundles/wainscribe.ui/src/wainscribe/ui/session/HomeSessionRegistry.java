@@ -116,6 +116,9 @@ final class HomeSessionRegistry implements HomeSessions, IDisposable {
 		OpenHome session = open.get(project);
 		if (session != null) {
 			session.followFiles();
+			if (session.followProfiles()) {
+				homesChanged();
+			}
 		}
 	}
 

@@ -15,6 +15,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.widgets.Display;
 
 import wainscribe.model.storage.HomeFolder;
+import wainscribe.profile.file.ProfileFile;
 
 /** Notices when homes come and go in the workspace, and when their files are written. */
 final class HomeWatch implements IResourceChangeListener {
@@ -75,6 +76,7 @@ final class HomeWatch implements IResourceChangeListener {
 
 	private static boolean isOfHome(IResource resource) {
 		String extension = resource.getFileExtension();
-		return HOME_EXTENSION.equals(extension) || HomeFolder.ROOM_EXTENSION.equals(extension);
+		return HOME_EXTENSION.equals(extension) || HomeFolder.ROOM_EXTENSION.equals(extension)
+			|| ProfileFile.EXTENSION.equals(extension);
 	}
 }

@@ -21,28 +21,34 @@ import org.eclipse.emf.common.command.CommandStack;
 import org.eclipse.swt.widgets.Display;
 
 import wainscribe.layout.EffectiveBrief;
+import wainscribe.layout.RoomDesigner;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
 import wainscribe.model.WainscribeFactory;
 import wainscribe.model.length.LengthUnit;
 import wainscribe.model.storage.HomeFolder;
+import wainscribe.profile.ProfileCatalogue;
 
 /** A home that is open: its folder, and a session for each room. */
 final class OpenHome implements HomeSession {
 
 	private final IProject project;
-	private final RoomStudy study;
+	private final RoomStudy registered;
 	private final Display display;
 	private final BasicCommandStack commands = new BasicCommandStack();
 	private HomeFolder folder;
 	private FileMarks marks;
+	private ProfileShelf shelf;
+	private RoomStudy study;
 	private List<OpenRoom> rooms = List.of();
 
 	OpenHome(IProject project, HomeFolder folder, RoomStudy study, Display display) {
 		this.project = project;
-		this.study = study;
+		this.registered = study;
 		this.display = display;
 		commands.addCommandStackListener(this::decided);
+		this.folder = folder;
+		readProfiles();
 		take(folder);
 	}
 
@@ -64,6 +70,44 @@ final class OpenHome implements HomeSession {
 	@Override
 	public EffectiveBrief brief() {
 		return study.brief(home(), WainscribeFactory.eINSTANCE.createRoom());
+	}
+
+	@Override
+	public ProfileCatalogue profiles() {
+		return study.profiles();
+	}
+
+	@Override
+	public List<HomeProfile> ownProfiles() {
+		return shelf.files();
+	}
+
+	@Override
+	public RoomDesigner designer() {
+		return study.designer();
+	}
+
+	/** Returns what derives the rooms. Another object after the profiles of the home changed. */
+	RoomStudy study() {
+		return study;
+	}
+
+	/** Reads the profiles of the home again; tells whether anything changed, and then lays all rooms out anew. */
+	boolean followProfiles() {
+		ProfileShelf before = shelf;
+		if (project.isAccessible()) {
+			readProfiles();
+		}
+		boolean changed = !shelf.isLike(before);
+		if (changed) {
+			rooms.forEach(OpenRoom::redesign);
+		}
+		return changed;
+	}
+
+	private void readProfiles() {
+		shelf = ProfileShelf.read(this, registered);
+		study = registered.with(shelf.sound());
 	}
 
 	@Override
@@ -141,7 +185,7 @@ final class OpenHome implements HomeSession {
 			IFile file = fileOf(fresh.fileOf(room));
 			Optional<OpenRoom> kept = old.stream().filter(session -> session.file().equals(file)).findFirst();
 			kept.ifPresent(session -> news.add(() -> session.replace(room)));
-			now.add(kept.orElseGet(() -> new OpenRoom(this, room, file, study, display)));
+			now.add(kept.orElseGet(() -> new OpenRoom(this, room, file, display)));
 		}
 		old.removeAll(now);
 		old.forEach(OpenRoom::dispose);

@@ -24,7 +24,6 @@ final class OpenRoom implements RoomSession {
 
 	private final OpenHome home;
 	private final IFile file;
-	private final RoomStudy study;
 	private final RoomCheck check;
 	private final BasicCommandStack commands = new BasicCommandStack();
 	private final ListenerSet<RoomSessionListener> listeners = new ListenerSet<>();
@@ -33,12 +32,11 @@ final class OpenRoom implements RoomSession {
 	private RoomCheck.Result result;
 	private int users;
 
-	OpenRoom(OpenHome home, Room room, IFile file, RoomStudy study, Display display) {
+	OpenRoom(OpenHome home, Room room, IFile file, Display display) {
 		this.home = home;
 		this.room = room;
 		this.file = file;
-		this.study = study;
-		this.check = new RoomCheck(study, display, this::found);
+		this.check = new RoomCheck(home::study, display, this::found);
 		commands.addCommandStackListener(this::edited);
 	}
 
@@ -75,7 +73,7 @@ final class OpenRoom implements RoomSession {
 	@Override
 	public RoomDesign design() {
 		if (design == null) {
-			design = study.design(home(), room);
+			design = home.study().design(home(), room);
 		}
 		return design;
 	}

@@ -3,6 +3,7 @@ package wainscribe.ui.session;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -27,7 +28,7 @@ final class RoomCheck {
 	/** Long enough to let a drag or a word end, short enough to feel at once. */
 	private static final int PAUSE_MILLISECONDS = 300;
 
-	private final RoomStudy study;
+	private final Supplier<RoomStudy> study;
 	private final Display display;
 	private final Consumer<Result> listener;
 	private Runnable waiting;
@@ -40,7 +41,7 @@ final class RoomCheck {
 	 * @param display  in whose thread results are told
 	 * @param listener takes the result of the last state
 	 */
-	RoomCheck(RoomStudy study, Display display, Consumer<Result> listener) {
+	RoomCheck(Supplier<RoomStudy> study, Display display, Consumer<Result> listener) {
 		this.study = study;
 		this.display = display;
 		this.listener = listener;
@@ -105,6 +106,7 @@ final class RoomCheck {
 
 		private final Home home;
 		private final Room room;
+		private final RoomStudy now = study.get();
 
 		CheckJob(Home home, Room room) {
 			super(NLS.bind(Messages.RoomCheck_Job, room.getName()));
@@ -114,8 +116,8 @@ final class RoomCheck {
 
 		@Override
 		protected IStatus run(IProgressMonitor monitor) {
-			RoomDesign design = study.adviseOn(home, room);
-			Result result = new Result((int) design.layout().frames().count(), study.findings(design, monitor::isCanceled));
+			RoomDesign design = now.adviseOn(home, room);
+			Result result = new Result((int) design.layout().frames().count(), now.findings(design, monitor::isCanceled));
 			if (monitor.isCanceled() || display.isDisposed()) {
 				return Status.CANCEL_STATUS;
 			}

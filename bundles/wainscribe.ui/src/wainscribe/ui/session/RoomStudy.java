@@ -14,10 +14,13 @@ import wainscribe.layout.EffectiveBrief;
 import wainscribe.layout.PatternRoomDesigner;
 import wainscribe.layout.RoomDesign;
 import wainscribe.layout.RoomDesigner;
+import wainscribe.layout.pattern.PatternCatalogue;
 import wainscribe.layout.pattern.PatternReader;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
+import wainscribe.profile.ProfileCatalogue;
 import wainscribe.profile.RegisteredProfiles;
+import wainscribe.profile.TrimProfile;
 import wainscribe.rules.Finding;
 import wainscribe.rules.RuleCatalogue;
 import wainscribe.rules.RuleEngine;
@@ -28,6 +31,8 @@ final class RoomStudy {
 
 	private static final String NO_PATTERN = "none"; //$NON-NLS-1$
 
+	private final PatternCatalogue patterns;
+	private final ProfileCatalogue profiles;
 	private final RoomDesigner quick;
 	private final RoomDesigner thorough;
 	private final RuleEngine rules;
@@ -35,22 +40,39 @@ final class RoomStudy {
 	/**
 	 * Creates a study.
 	 *
-	 * @param quick    answers while something is edited
-	 * @param thorough the same, and advises beside
+	 * @param patterns the wall patterns
+	 * @param profiles the profiles
 	 * @param rules    checks what came out
 	 */
-	RoomStudy(RoomDesigner quick, RoomDesigner thorough, RuleEngine rules) {
-		this.quick = requireNonNull(quick);
-		this.thorough = requireNonNull(thorough);
+	RoomStudy(PatternCatalogue patterns, ProfileCatalogue profiles, RuleEngine rules) {
+		this.patterns = requireNonNull(patterns);
+		this.profiles = requireNonNull(profiles);
 		this.rules = requireNonNull(rules);
+		PatternRoomDesigner designer = new PatternRoomDesigner(patterns, profiles);
+		quick = designer.withoutAdvice();
+		thorough = designer;
 	}
 
 	/** Makes a study with all patterns, profiles and rules that the platform knows. */
 	static RoomStudy ofExtensions() {
 		IExtensionRegistry registry = Platform.getExtensionRegistry();
-		PatternRoomDesigner designer = new PatternRoomDesigner(new PatternReader(registry).read(),
-			new RegisteredProfiles(registry, ILog.get()::log).catalogue());
-		return new RoomStudy(designer.withoutAdvice(), designer, new RuleEngine(RuleCatalogue.of(registry)));
+		return new RoomStudy(new PatternReader(registry).read(), new RegisteredProfiles(registry, ILog.get()::log).catalogue(),
+			new RuleEngine(RuleCatalogue.of(registry)));
+	}
+
+	/** Returns the profiles that can be chosen. */
+	ProfileCatalogue profiles() {
+		return profiles;
+	}
+
+	/** Returns the designer that answers while something is edited. */
+	RoomDesigner designer() {
+		return quick;
+	}
+
+	/** Makes a study that knows more profiles. */
+	RoomStudy with(List<TrimProfile> more) {
+		return new RoomStudy(patterns, profiles.with(more), rules);
 	}
 
 	/** Resolves the decisions that hold for a room. */

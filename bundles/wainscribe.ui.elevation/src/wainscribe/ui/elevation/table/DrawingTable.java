@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.ListenerList;
@@ -23,9 +24,9 @@ import wainscribe.drawing.StyleTable;
 import wainscribe.drawing.elevation.ElevationDrawing;
 import wainscribe.drawing.elevation.ElevationOptions;
 import wainscribe.layout.RoomDesign;
-import wainscribe.layout.RoomDesigner;
 import wainscribe.model.Wall;
 import wainscribe.model.length.LengthUnit;
+import wainscribe.profile.ProfileCatalogue;
 import wainscribe.ui.drafting.appearance.TableColours;
 import wainscribe.ui.drafting.painting.Letters;
 import wainscribe.ui.elevation.Messages;
@@ -47,11 +48,13 @@ public final class DrawingTable implements RoomSessionListener {
 	private final RoomSession session;
 	private final Trial trial;
 	private final Letters letters;
-	private final ElevationDrawing pencil;
+	private final Function<ProfileCatalogue, ElevationDrawing> pencils;
 	private final ListenerList<TableListener> listeners = new ListenerList<>();
 	private final Set<LayerName> layers = EnumSet.allOf(LayerName.class);
 	private final Overlays overlays = new Overlays(this::refresh);
 	private Map<Wall, Drawing> drawings = new IdentityHashMap<>();
+	private ProfileCatalogue profiles;
+	private ElevationDrawing pencil;
 	private Map<Wall, WallState> states = new IdentityHashMap<>();
 	private RoomDesign shown;
 	private StripArrangement arrangement;
@@ -64,17 +67,16 @@ public final class DrawingTable implements RoomSessionListener {
 	 * Lays a room on the table.
 	 *
 	 * @param session  the room
-	 * @param designer lays the room out for steps that are tried
-	 * @param pencil   draws walls
+	 * @param pencils  makes what draws walls with the profiles of the home
 	 * @param letters  fonts; given back by whoever made them
 	 * @param colours  how it looks
 	 * @param scale    pixels for a millimetre at first
 	 */
-	public DrawingTable(RoomSession session, RoomDesigner designer, ElevationDrawing pencil, Letters letters,
+	public DrawingTable(RoomSession session, Function<ProfileCatalogue, ElevationDrawing> pencils, Letters letters,
 			TableColours colours, double scale) {
 		this.session = Objects.requireNonNull(session);
-		this.trial = new Trial(designer);
-		this.pencil = Objects.requireNonNull(pencil);
+		this.trial = new Trial(session.homeSession()::designer);
+		this.pencils = Objects.requireNonNull(pencils);
 		this.letters = Objects.requireNonNull(letters);
 		this.scale = scale;
 		setColours(colours);
@@ -266,7 +268,7 @@ public final class DrawingTable implements RoomSessionListener {
 	}
 
 	private void draw() {
-		Map<Wall, WallState> before = states;
+		Map<Wall, WallState> before = sharpen() ? Map.of() : states;
 		Map<Wall, Drawing> old = drawings;
 		states = new IdentityHashMap<>();
 		drawings = new IdentityHashMap<>();
@@ -276,6 +278,17 @@ public final class DrawingTable implements RoomSessionListener {
 			states.put(wall, state);
 			drawings.put(wall, state.equals(before.get(wall)) ? old.get(wall) : pencil.draw(shown, wall, options));
 		}
+	}
+
+	/** Takes another pencil once the profiles of the home have changed; then every wall is drawn again. */
+	private boolean sharpen() {
+		ProfileCatalogue now = session.homeSession().profiles();
+		boolean changed = now != profiles;
+		if (changed) {
+			profiles = now;
+			pencil = pencils.apply(now);
+		}
+		return changed;
 	}
 
 	private ElevationOptions optionsAt(double at) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EObject;
@@ -20,9 +21,9 @@ import wainscribe.model.Room;
  */
 final class Trial {
 
-	private final RoomDesigner designer;
+	private final Supplier<RoomDesigner> designer;
 
-	Trial(RoomDesigner designer) {
+	Trial(Supplier<RoomDesigner> designer) {
 		this.designer = Objects.requireNonNull(designer);
 	}
 
@@ -39,7 +40,7 @@ final class Trial {
 		try {
 			step.execute();
 			try {
-				look.accept(designer.design(home, room));
+				look.accept(designer.get().design(home, room));
 			} finally {
 				step.undo();
 			}
