@@ -121,9 +121,9 @@ final class LayoutCommand implements Callable<Integer> {
 		if (profile != null) {
 			chosen = services.profiles().find(profile).orElse(null);
 			if (chosen == null) {
-				List<String> known = services.profiles().forUse(ProfileUse.FRAME).stream().map(TrimProfile::id).toList();
-				throw BadInputException.option("--profile", profile, services.profiles().fault(profile).orElseThrow() //$NON-NLS-1$
-						+ "; one of " + known + " or a shape in a size such as ogee-40x15"); //$NON-NLS-1$ //$NON-NLS-2$
+				throw BadInputException.option("--profile", profile, "one of " //$NON-NLS-1$ //$NON-NLS-2$
+						+ services.profiles().forUse(ProfileUse.FRAME).stream().map(TrimProfile::id).toList()
+						+ " or a shape in a size such as ogee-40x15 (" + services.profiles().fault(profile).orElseThrow() + ')'); //$NON-NLS-1$
 			}
 		}
 		return new Wishes(pattern, length("--rail", rail, units), length("--gap", gap, units), chosen); //$NON-NLS-1$ //$NON-NLS-2$

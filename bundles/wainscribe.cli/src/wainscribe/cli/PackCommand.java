@@ -56,7 +56,7 @@ final class PackCommand implements Callable<Integer> {
 		folder.home().setUnits(output.unitsOr(folder.home().getUnits()));
 		PackProgress progress = new StepsOnConsole(console);
 		PackContent content = new PackContents(withOwn).of(folder.home(), rooms, progress);
-		List<Path> files = write(content, progress);
+		List<Path> files = write(withOwn, content, progress);
 		if (output.isJson()) {
 			JsonObject result = PackJson.of(out, files);
 			console.json(result);
@@ -66,9 +66,9 @@ final class PackCommand implements Callable<Integer> {
 		return ExitCode.DONE;
 	}
 
-	private List<Path> write(PackContent content, PackProgress progress) throws BadInputException, IOException {
+	private List<Path> write(DesignServices withOwn, PackContent content, PackProgress progress) throws BadInputException, IOException {
 		try {
-			return new ClientPack(services).write(content, out, progress);
+			return new ClientPack(withOwn).write(content, out, progress);
 		} catch (FileAlreadyExistsException e) {
 			throw new BadInputException("option --out: \"" + out + "\": " + e.getFile() + ' ' + e.getReason()); //$NON-NLS-1$ //$NON-NLS-2$
 		}

@@ -20,6 +20,7 @@ import wainscribe.layout.pattern.PatternReader;
 import wainscribe.profile.BuiltInProfiles;
 import wainscribe.profile.ProfileCatalogue;
 import wainscribe.profile.RegisteredProfiles;
+import wainscribe.profile.file.HomeProfiles;
 import wainscribe.rules.RuleCatalogue;
 import wainscribe.rules.RuleEngine;
 import wainscribe.takeoff.Takeoffs;
@@ -69,13 +70,17 @@ public record DesignServices(ProfileCatalogue profiles, PatternCatalogue pattern
 	 * @throws java.io.UncheckedIOException if the rules cannot be read
 	 */
 	public static DesignServices builtIn() {
-		ProfileCatalogue profiles = new ProfileCatalogue(new BuiltInProfiles().profiles());
-		return of(profiles, BuiltInPatterns.catalogue(), new RuleEngine(BuiltInRules.read()), ExporterCatalogue.builtIn());
+		return of(BuiltInProfiles.catalogue(), BuiltInPatterns.catalogue(), new RuleEngine(BuiltInRules.read()), ExporterCatalogue.builtIn());
 	}
 
 	private static DesignServices of(ProfileCatalogue profiles, PatternCatalogue patterns, RuleEngine rules,
 			ExporterCatalogue exporters) {
 		return new DesignServices(profiles, patterns, new PatternRoomDesigner(patterns, profiles), rules, exporters);
+	}
+
+	/** Returns the same services with the profiles of a home before those of the suite. */
+	public DesignServices with(HomeProfiles own) {
+		return of(own.over(profiles), patterns, rules, exporters);
 	}
 
 	/** Returns the service that draws elevations. */
