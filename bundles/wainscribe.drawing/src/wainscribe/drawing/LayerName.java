@@ -17,6 +17,8 @@ public enum LayerName {
 	CROWN("CROWN"),
 	/** Panel frames. */
 	FRAME("FRAME"),
+	/** Battens and the boards of a grid. */
+	STRIP("STRIP"),
 	/** Doors and windows with their casings. */
 	OPENING("OPENING"),
 	/** Fixtures. */
@@ -28,7 +30,9 @@ public enum LayerName {
 	/** Dimension strings. */
 	DIMENSION("DIMENSION"),
 	/** Names. */
-	TEXT("TEXT");
+	TEXT("TEXT"),
+	/** Labels of the pieces to cut, small and quiet. */
+	PIECE("PIECE");
 
 	private final String id;
 

@@ -7,7 +7,7 @@ import java.util.Objects;
  * What a shape stands for, so that a click on a drawing finds the thing.
  *
  * @param kind what sort of thing
- * @param id   id of the surveyed element, or id of the frame; empty where the kind says it all
+ * @param id   id of the surveyed element, of the frame or of the strip; empty where the kind says it all
  */
 public record Subject(Kind kind, String id) {
 
@@ -24,6 +24,8 @@ public record Subject(Kind kind, String id) {
 		ELEMENT,
 		/** A panel frame of the layout. */
 		FRAME,
+		/** A batten or a board of a grid. */
+		STRIP,
 		/** The rail of the room. */
 		RAIL,
 		/** The new base. */
@@ -46,6 +48,11 @@ public record Subject(Kind kind, String id) {
 	/** Returns the subject of a frame. */
 	public static Subject frame(String id) {
 		return new Subject(Kind.FRAME, id);
+	}
+
+	/** Returns the subject of a strip. */
+	public static Subject strip(String id) {
+		return new Subject(Kind.STRIP, id);
 	}
 
 	/** Returns the one subject of a kind that needs no id. */

@@ -5,7 +5,7 @@ import java.util.Objects;
 
 import org.eclipse.emf.ecore.EObject;
 
-import wainscribe.layout.FrameOutline;
+import wainscribe.layout.Member;
 import wainscribe.model.Element;
 import wainscribe.model.Finish;
 import wainscribe.model.Paint;
@@ -53,9 +53,9 @@ public record Subject(String wall, String element, String id, EObject object) {
 		return new Subject(wall, SurveyedName.of(placed), identity(placed), placed);
 	}
 
-	/** A derived frame. */
-	public static Subject of(Wall wall, FrameOutline frame) {
-		return new Subject(name(wall), frame.id(), identity(wall) + '/' + frame.id(), wall);
+	/** A derived frame or strip. */
+	public static Subject of(Wall wall, Member member) {
+		return new Subject(name(wall), member.id(), identity(wall) + '/' + member.id(), wall);
 	}
 
 	/** The rail on a wall. */

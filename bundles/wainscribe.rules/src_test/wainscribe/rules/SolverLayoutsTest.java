@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import wainscribe.layout.Member;
 import wainscribe.layout.PatternRoomDesigner;
 import wainscribe.layout.RoomDesign;
 import wainscribe.layout.RoomDesigner;
@@ -42,13 +42,13 @@ class SolverLayoutsTest {
 			new ProfileCatalogue(List.of())).withoutAdvice();
 
 	@ParameterizedTest
-	@ValueSource(strings = { "frames-under-rail", "frames-two-tier", "frames-to-ceiling", "wide-centre" })
+	@ValueSource(strings = { "frames-under-rail", "frames-two-tier", "frames-to-ceiling", "wide-centre", "battens-under-rail", "boards-and-rails" })
 	void layoutsKeepWhatTheSolverPromises(String pattern) {
 		int frames = 0;
 		for (int seed = 0; seed < 60; seed++) {
 			Site site = randomRoom(new Random(seed), pattern);
 			RoomDesign design = DESIGNER.design(site.home, site.room);
-			frames += (int) design.layout().frames().count();
+			frames += (int) design.layout().members().count();
 			int number = seed;
 			List<Finding> broken = Site.ENGINE.only(rule -> KEPT.contains(rule.id())).check(design).stream()
 					.filter(finding -> finding.severity() == Severity.ERROR)
@@ -58,7 +58,7 @@ class SolverLayoutsTest {
 				assertEquals(List.of(), WINDOWS.check(design), () -> pattern + ", windows of room " + number);
 			}
 		}
-		assertTrue(frames > 300, "only " + frames + " frames were looked at");
+		assertTrue(frames > 300, "only " + frames + " frames and strips were looked at");
 	}
 
 	/** A rail that hits a plate stays where the brief has it; layout and rules both say so, and name the same wall. */
@@ -67,14 +67,15 @@ class SolverLayoutsTest {
 				&& design.layout().infeasible().stream().anyMatch(plain -> plain.wall() == finding.object().eContainer());
 	}
 
-	@Test
-	void damagedLayoutIsFound() {
-		Site site = randomRoom(new Random(1), "frames-under-rail");
+	@ParameterizedTest
+	@ValueSource(strings = { "frames-under-rail", "battens-under-rail", "boards-and-rails" })
+	void damagedLayoutIsFound(String pattern) {
+		Site site = randomRoom(new Random(1), pattern);
 		RoomDesign design = DESIGNER.design(site.home, site.room);
 		List<Wall> walls = site.room.getWalls().stream()
-				.filter(wall -> design.layout().of(wall).orElseThrow().frames().findAny().isPresent()).toList();
+				.filter(wall -> design.layout().of(wall).orElseThrow().members().findAny().isPresent()).toList();
 		for (Wall wall : walls) {
-			var frame = design.layout().of(wall).orElseThrow().frames().findFirst().orElseThrow();
+			Member frame = design.layout().of(wall).orElseThrow().members().findFirst().orElseThrow();
 			site.box(wall.getName(), BoxType.SWITCH, "on " + frame.id(), 0, 0).setX(frame.x());
 			wall.getBoxes().getLast().setY(frame.y());
 		}

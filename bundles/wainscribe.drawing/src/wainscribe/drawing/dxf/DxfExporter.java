@@ -100,7 +100,7 @@ public final class DxfExporter implements ElevationExporter {
 		return switch (name) {
 			case HATCH, TRIM_EXISTING -> 9;
 			case DIMENSION -> 8;
-			case FRAME, RAIL, BASE, CROWN -> 5;
+			case FRAME, STRIP, RAIL, BASE, CROWN -> 5;
 			case SERVICE -> 3;
 			case BOX -> 4;
 			default -> 7;

@@ -3,6 +3,7 @@ package wainscribe.drawing.elevation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import wainscribe.drawing.Bounds;
 import wainscribe.drawing.LayerName;
@@ -10,6 +11,8 @@ import wainscribe.drawing.Role;
 import wainscribe.drawing.Subject;
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RoomDesign;
+import wainscribe.layout.StripOutline;
+import wainscribe.layout.WallLayout;
 import wainscribe.model.Opening;
 import wainscribe.model.TrimType;
 import wainscribe.model.Wall;
@@ -70,12 +73,14 @@ final class DimensionStrings {
 		}
 	}
 
+	/** Frames by both edges; strips all have one face, so their left edges say it all. */
 	private List<Mark> frameMarks() {
 		List<Mark> marks = new ArrayList<>(ends());
 		frames().forEach(frame -> {
 			marks.add(new Mark(frame.x(), Subject.frame(frame.id())));
 			marks.add(new Mark(frame.right(), Subject.frame(frame.id())));
 		});
+		strips().filter(strip -> strip.kind().isUpright()).forEach(strip -> marks.add(new Mark(strip.x(), Subject.strip(strip.id()))));
 		return ordered(marks);
 	}
 
@@ -102,6 +107,10 @@ final class DimensionStrings {
 			frames().stream().filter(frame -> !frame.isRaked()).forEach(frame -> {
 				marks.add(new Mark(frame.y(), Subject.frame(frame.id())));
 				marks.add(new Mark(frame.top(), Subject.frame(frame.id())));
+			});
+			strips().filter(strip -> !strip.isRaked()).forEach(strip -> {
+				marks.add(new Mark(strip.y(), Subject.strip(strip.id())));
+				marks.add(new Mark(strip.top(), Subject.strip(strip.id())));
 			});
 		}
 		return ordered(marks);
@@ -131,6 +140,10 @@ final class DimensionStrings {
 
 	private List<FrameOutline> frames() {
 		return design.layout().of(wall).map(layout -> layout.frames().toList()).orElse(List.of());
+	}
+
+	private Stream<StripOutline> strips() {
+		return design.layout().of(wall).stream().flatMap(WallLayout::strips);
 	}
 
 	private List<Mark> ends() {

@@ -26,13 +26,22 @@ final class MouldingSketch {
 	 * @param corners lower left, lower right, upper right, upper left
 	 */
 	void band(LayerName layer, Subject subject, List<Point> corners, Relief relief) {
+		band(layer, subject, corners, relief, new Point(0, 1));
+	}
+
+	/** Draws an upright strip; its section runs from its right edge to its left one. */
+	void upright(LayerName layer, Subject subject, Quad strip, Relief relief) {
+		band(layer, subject, List.of(strip.corner(1), strip.corner(2), strip.corner(3), strip.corner(0)), relief, new Point(-1, 0));
+	}
+
+	private void band(LayerName layer, Subject subject, List<Point> corners, Relief relief, Point outward) {
 		Relief shown = sheet.options().relief() ? relief : Relief.FLAT;
 		for (Relief.Facet facet : shown.facets()) {
 			Point lowerLeft = between(corners.get(0), corners.get(3), facet.from());
 			Point lowerRight = between(corners.get(1), corners.get(2), facet.from());
 			Point upperRight = between(corners.get(1), corners.get(2), facet.to());
 			Point upperLeft = between(corners.get(0), corners.get(3), facet.to());
-			sheet.add(layer, Path.polygon(subject, Relief.shade(facet, new Point(0, 1)),
+			sheet.add(layer, Path.polygon(subject, Relief.shade(facet, outward),
 					List.of(lowerLeft, lowerRight, upperRight, upperLeft)));
 			if (facet.from() > 0) {
 				sheet.add(layer, Path.line(subject, Role.TRIM_ARRIS, lowerLeft, lowerRight));

@@ -11,14 +11,17 @@ import wainscribe.drawing.Point;
 import wainscribe.drawing.Role;
 import wainscribe.drawing.Subject;
 import wainscribe.layout.FrameOutline;
+import wainscribe.layout.Member;
 import wainscribe.layout.RoomDesign;
+import wainscribe.layout.StripOutline;
 import wainscribe.model.Element;
 import wainscribe.model.Opening;
 import wainscribe.model.OpeningKind;
 import wainscribe.model.Placed;
 import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
 
-/** Writes names where there is room for them: on frames, openings and fixtures; a name without room is left out. */
+/** Writes names where there is room for them: on frames, beside strips, on openings and fixtures; a name without room is left out. */
 final class Names {
 
 	private static final double TITLE_SIZE = 3.6;
@@ -26,6 +29,7 @@ final class Names {
 	private static final double ABOVE_WALL = 5;
 	private static final double CLEAR = 0.8;
 	private static final double LINE = 1.35;
+	private static final double[] MIDDLE = { 0 };
 	private static final double[] IN_FRAME = { 0, 0.5, -0.5, 0.9, -0.9 };
 
 	private final Sheet sheet;
@@ -51,7 +55,12 @@ final class Names {
 		surveyed.getFixtures().forEach(fixture -> taken.add(Sketches.bounds(fixture)));
 		surveyed.getOpenings().forEach(opening -> taken.add(Sketches.bounds(opening)));
 		double face = design.layout().profile().face().approximateMillimetres();
-		design.layout().of(surveyed).ifPresent(layout -> layout.frames().forEach(frame -> name(frame, shortName(frame, surveyed), face)));
+		design.layout().of(surveyed).ifPresent(layout -> {
+			layout.frames().forEach(frame -> name(frame, shortName(frame, surveyed), face));
+			layout.strips().forEach(strip -> taken.add(new Bounds(strip.x().approximateMillimetres(),
+					strip.y().approximateMillimetres(), strip.right().approximateMillimetres(), strip.top().approximateMillimetres())));
+			layout.strips().forEach(strip -> name(strip, shortName(strip, surveyed)));
+		});
 	}
 
 	private void name(Placed placed) {
@@ -71,10 +80,25 @@ final class Names {
 	}
 
 	/** On its own wall a frame needs no wall's name before its number. */
-	private static String shortName(FrameOutline frame, Wall surveyed) {
+	private static String shortName(Member frame, Wall surveyed) {
 		String prefix = textOf(surveyed) + '-';
 		return frame.id().startsWith(prefix) && frame.id().length() > prefix.length() ? frame.id().substring(prefix.length())
 				: frame.id();
+	}
+
+	/** A strip is too narrow for its name, which stands in the field beside its foot, or over it when it lies level. */
+	private void name(StripOutline strip, String name) {
+		double height = sheet.paper(NAME_SIZE) * 2;
+		double width = sheet.metrics().width(name, sheet.paper(NAME_SIZE)) + 3 * sheet.paper(CLEAR);
+		double left = strip.x().approximateMillimetres();
+		double right = strip.right().approximateMillimetres();
+		double foot = strip.y().plus(strip.rise().max(Length.ZERO)).approximateMillimetres();
+		double top = strip.top().approximateMillimetres();
+		List<Bounds> places = strip.kind().isUpright()
+				? List.of(new Bounds(right, foot, right + width, foot + height), new Bounds(left - width, foot, left, foot + height))
+				: List.of(new Bounds(left, top, right, top + height));
+		Subject subject = Subject.strip(strip.id());
+		places.stream().filter(place -> write(subject, place, List.of(name), MIDDLE)).findFirst();
 	}
 
 	private void name(FrameOutline frame, String name, double face) {

@@ -5,10 +5,10 @@ import java.util.List;
 
 import wainscribe.drawing.Bounds;
 import wainscribe.drawing.Point;
-import wainscribe.layout.FrameOutline;
+import wainscribe.layout.Member;
 
 /**
- * A quadrilateral with plumb sides: a frame, level or raked.
+ * A quadrilateral with plumb sides: a frame or strip, level or raked.
  *
  * @param corners lower left, lower right, upper right, upper left
  */
@@ -16,13 +16,13 @@ record Quad(List<Point> corners) {
 
 	private static final double NOTHING = 1e-9;
 
-	static Quad of(FrameOutline frame) {
-		double x0 = frame.x().approximateMillimetres();
-		double x1 = frame.right().approximateMillimetres();
-		double y0 = frame.y().approximateMillimetres();
-		double y1 = frame.top().approximateMillimetres();
-		return new Quad(List.of(new Point(x0, y0), new Point(x1, y0 + frame.rise().approximateMillimetres()),
-				new Point(x1, y1 + frame.riseTop().approximateMillimetres()), new Point(x0, y1)));
+	static Quad of(Member member) {
+		double x0 = member.x().approximateMillimetres();
+		double x1 = member.right().approximateMillimetres();
+		double y0 = member.y().approximateMillimetres();
+		double y1 = member.top().approximateMillimetres();
+		return new Quad(List.of(new Point(x0, y0), new Point(x1, y0 + member.rise().approximateMillimetres()),
+				new Point(x1, y1 + member.riseTop().approximateMillimetres()), new Point(x0, y1)));
 	}
 
 	static Quad of(Bounds bounds) {

@@ -13,6 +13,7 @@ import wainscribe.drawing.Subject;
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RailBand;
 import wainscribe.layout.RoomDesign;
+import wainscribe.layout.StripOutline;
 import wainscribe.model.ExistingTrim;
 import wainscribe.model.ProfileUse;
 import wainscribe.model.TrimType;
@@ -20,7 +21,7 @@ import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.profile.ProfileCatalogue;
 
-/** Draws the mouldings of a wall: those that stay, and the new base, rail, crown and frames. */
+/** Draws the mouldings of a wall: those that stay, and the new base, rail, crown, frames and strips. */
 final class TreatmentSketch {
 
 	private final Sheet sheet;
@@ -43,7 +44,10 @@ final class TreatmentSketch {
 			base(wall);
 			design.layout().rail().ifPresent(rail -> rail(wall, rail));
 			crown(wall);
-			design.layout().of(wall).ifPresent(layout -> layout.frames().forEach(this::frame));
+			design.layout().of(wall).ifPresent(layout -> {
+				layout.frames().forEach(this::frame);
+				layout.strips().forEach(this::strip);
+			});
 		}
 	}
 
@@ -110,6 +114,16 @@ final class TreatmentSketch {
 		List<Span> spans = new ArrayList<>();
 		wall.getTrims().stream().filter(trim -> trim.getType() == type && stays(trim)).forEach(trim -> spans.add(span(trim)));
 		return spans;
+	}
+
+	/** Level ones between upright ones: no end covers another. */
+	private void strip(StripOutline strip) {
+		Relief relief = catalogue.find(design.layout().profile().id()).map(Relief::of).orElse(Relief.PLAIN);
+		if (strip.kind().isUpright()) {
+			mouldings.upright(LayerName.STRIP, Subject.strip(strip.id()), Quad.of(strip), relief);
+		} else {
+			mouldings.band(LayerName.STRIP, Subject.strip(strip.id()), Quad.of(strip).corners(), relief);
+		}
 	}
 
 	private void frame(FrameOutline frame) {

@@ -16,7 +16,7 @@ public final class LargeFoamTrimCheck implements RuleCheck {
 		if (context.layout().material() != Material.POLYURETHANE) {
 			return;
 		}
-		boolean framed = context.layout().frames().findAny().isPresent();
+		boolean framed = context.layout().members().findAny().isPresent();
 		boolean railed = context.layout().rail().isPresent();
 		if (framed && isLarge(context, context.layout().profile())) {
 			report(context, context.layout().profile());

@@ -14,7 +14,7 @@ public final class UnusualGapCheck implements RuleCheck {
 		Length gap = context.layout().gap();
 		Length least = context.length("least"); //$NON-NLS-1$
 		Length most = context.length("most"); //$NON-NLS-1$
-		boolean framed = context.layout().frames().findAny().isPresent();
+		boolean framed = context.layout().frames().findAny().isPresent() && context.layout().strips().findAny().isEmpty();
 		if (framed && (gap.isLessThan(least) || gap.isMoreThan(most))) {
 			context.report(Subject.of(context.room()), Messages.UnusualGapCheck_Room, gap, least, most);
 		}

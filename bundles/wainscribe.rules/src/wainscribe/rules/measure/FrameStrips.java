@@ -5,10 +5,11 @@ import java.util.List;
 
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.MouldingSection;
+import wainscribe.layout.StripOutline;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 
-/** The four mouldings of a frame: its outline less its field. */
+/** The four mouldings of a frame: its outline less its field; and strips as they are. */
 final class FrameStrips {
 
 	private FrameStrips() {
@@ -35,6 +36,12 @@ final class FrameStrips {
 						lowerLeft.plus(lowerStep), upperLeft, upperLeft.plus(upperStep))),
 				strip(wall, frame, moulding, Quadrilateral.upright(right.minus(face), right, lowerRight.minus(lowerStep),
 						lowerRight, upperRight.minus(upperStep), upperRight)));
+	}
+
+	/** Returns a strip of its own. */
+	static Strip of(Wall wall, StripOutline strip, MouldingSection moulding) {
+		return new Strip(wall, strip, Quadrilateral.upright(strip.x(), strip.right(), strip.y(), strip.y().plus(strip.rise()),
+				strip.top(), strip.top().plus(strip.riseTop())), moulding.thickness());
 	}
 
 	private static Strip strip(Wall wall, FrameOutline frame, MouldingSection moulding, Quadrilateral shape) {

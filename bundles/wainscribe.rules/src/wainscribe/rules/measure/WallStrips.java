@@ -29,23 +29,25 @@ public final class WallStrips {
 	public record Nearest(Strip strip, Length gap) {
 	}
 
-	/** Returns the sides of all frames and the stretches of the rail on a wall. */
+	/** Returns the sides of all frames, the strips and the stretches of the rail on a wall. */
 	public static WallStrips of(RoomDesign design, Wall wall) {
 		List<Strip> found = new ArrayList<>();
 		design.layout().of(wall).ifPresent(on -> on.frames()
 				.forEach(frame -> found.addAll(FrameStrips.of(wall, frame, design.layout().profile()))));
+		design.layout().of(wall).ifPresent(on -> on.strips()
+				.forEach(strip -> found.add(FrameStrips.of(wall, strip, design.layout().profile()))));
 		found.addAll(RailStretches.of(design, wall));
 		return new WallStrips(found);
 	}
 
-	/** Returns all strips, frames first. */
+	/** Returns all strips, the rail last. */
 	public List<Strip> all() {
 		return strips;
 	}
 
 	/** Returns the stretches of the rail from left to right. */
 	public List<Strip> rail() {
-		return strips.stream().filter(strip -> strip.frame() == null).toList();
+		return strips.stream().filter(strip -> strip.member() == null).toList();
 	}
 
 	/** Tells whether the wall takes no moulding. */

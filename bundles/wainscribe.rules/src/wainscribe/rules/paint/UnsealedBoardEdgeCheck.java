@@ -19,7 +19,7 @@ public final class UnsealedBoardEdgeCheck implements RuleCheck {
 
 	@Override
 	public void check(RuleContext context) {
-		boolean trimmed = context.layout().rail().isPresent() || context.layout().frames().findAny().isPresent();
+		boolean trimmed = context.layout().rail().isPresent() || context.layout().members().findAny().isPresent();
 		if (!trimmed || !BOARD.contains(context.layout().material())) {
 			return;
 		}

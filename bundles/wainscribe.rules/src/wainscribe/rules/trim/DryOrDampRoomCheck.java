@@ -17,7 +17,7 @@ public final class DryOrDampRoomCheck implements RuleCheck {
 
 	@Override
 	public void check(RuleContext context) {
-		boolean trimmed = context.layout().rail().isPresent() || context.layout().frames().findAny().isPresent();
+		boolean trimmed = context.layout().rail().isPresent() || context.layout().members().findAny().isPresent();
 		if (!trimmed || context.room().getHumidity() == null || !MOVING.contains(context.layout().material())) {
 			return;
 		}

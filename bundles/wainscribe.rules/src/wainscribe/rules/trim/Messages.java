@@ -17,6 +17,7 @@ final class Messages extends NLS {
 	public static String RailProudOfCasingCheck_Proud;
 	public static String ShallowNailCheck_Rail;
 	public static String SplicedFrameCheck_Side;
+	public static String SplicedFrameCheck_Strip;
 	public static String WetBoardCheck_Near;
 
 	static {

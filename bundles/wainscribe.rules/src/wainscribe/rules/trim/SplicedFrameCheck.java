@@ -2,6 +2,7 @@
 package wainscribe.rules.trim;
 
 import wainscribe.layout.FrameOutline;
+import wainscribe.layout.Member;
 import wainscribe.layout.WallLayout;
 import wainscribe.model.length.Length;
 import wainscribe.rules.RuleCheck;
@@ -15,14 +16,15 @@ public final class SplicedFrameCheck implements RuleCheck {
 	public void check(RuleContext context) {
 		context.design().brief().longestStock().ifPresent(stock -> {
 			for (WallLayout wall : context.layout().walls()) {
-				wall.frames().filter(frame -> longestSide(frame).isMoreThan(stock))
-						.forEach(frame -> context.report(Subject.of(wall.wall(), frame), Messages.SplicedFrameCheck_Side,
-								frame.id(), longestSide(frame), stock));
+				wall.members().filter(member -> longestSide(member).isMoreThan(stock))
+						.forEach(member -> context.report(Subject.of(wall.wall(), member),
+								member instanceof FrameOutline ? Messages.SplicedFrameCheck_Side : Messages.SplicedFrameCheck_Strip,
+								member.id(), longestSide(member), stock));
 			}
 		});
 	}
 
-	private static Length longestSide(FrameOutline frame) {
+	private static Length longestSide(Member frame) {
 		Length right = frame.height().plus(frame.riseTop()).minus(frame.rise());
 		return along(frame.width(), frame.rise()).max(along(frame.width(), frame.riseTop())).max(frame.height()).max(right);
 	}

@@ -18,9 +18,9 @@ public enum LayerGroup {
 	IN_THE_WALL(Messages.LayerGroup_InTheWall, EnumSet.of(LayerName.SERVICE)),
 	/** Fixtures and plates. */
 	FIXTURES(Messages.LayerGroup_Fixtures, EnumSet.of(LayerName.FIXTURE, LayerName.BOX)),
-	/** Frames, rail, base and crown. */
+	/** Frames, strips, rail, base and crown. */
 	TREATMENT(Messages.LayerGroup_Treatment,
-			EnumSet.of(LayerName.FRAME, LayerName.RAIL, LayerName.BASE, LayerName.CROWN));
+			EnumSet.of(LayerName.FRAME, LayerName.STRIP, LayerName.RAIL, LayerName.BASE, LayerName.CROWN));
 
 	private final String label;
 	private final Set<LayerName> layers;
