@@ -26,6 +26,7 @@ public final class Messages extends NLS {
 	public static String DrawnNumbers_RailUnderside;
 	public static String DrawnNumbers_Sill;
 	public static String DrawnNumbers_Width;
+	public static String ElementText_GoesValue;
 	public static String ElementText_NamedThing;
 	public static String ElementText_NotMeasured;
 	public static String ElementText_ThingValue;

@@ -21,6 +21,7 @@ final class Messages extends NLS {
 	public static String PropertySheetPanel_Name;
 	public static String PropertySheetPanel_Nothing;
 	public static String PropertySheetPanel_NothingHint;
+	public static String RoomPropertySource_Goes;
 	public static String SubjectWords_Frame;
 	public static String SubjectWords_OnWall;
 	public static String SubjectWords_Wall;

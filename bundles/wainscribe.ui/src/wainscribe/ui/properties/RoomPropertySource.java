@@ -4,12 +4,17 @@ package wainscribe.ui.properties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.UnexecutableCommand;
 import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.views.properties.IPropertyDescriptor;
+import org.eclipse.ui.views.properties.PropertyDescriptor;
 
 import wainscribe.commands.ChooseProfileCommand;
+import wainscribe.commands.ElementWords;
 import wainscribe.commands.SetDecisionCommand;
 import wainscribe.model.Brief;
 import wainscribe.model.ProfileUse;
@@ -18,6 +23,8 @@ import wainscribe.ui.session.RoomSession;
 
 /** A room: what was measured, and what was decided for it. */
 final class RoomPropertySource extends CommandPropertySource {
+
+	private static final String GOES = "goes"; //$NON-NLS-1$
 
 	private final RoomSession session;
 	private final FeatureWords words;
@@ -35,6 +42,9 @@ final class RoomPropertySource extends CommandPropertySource {
 	@Override
 	public IPropertyDescriptor[] getPropertyDescriptors() {
 		List<IPropertyDescriptor> all = new ArrayList<>(room.descriptors());
+		if (!goes().isEmpty()) {
+			all.add(goesDescriptor());
+		}
 		all.addAll(decisions.descriptors());
 		all.addAll(decisions.profileDescriptors());
 		return all.toArray(IPropertyDescriptor[]::new);
@@ -42,6 +52,9 @@ final class RoomPropertySource extends CommandPropertySource {
 
 	@Override
 	public Object getPropertyValue(Object id) {
+		if (GOES.equals(id)) {
+			return goes();
+		}
 		if (id instanceof ProfileUse use) {
 			return profile(use);
 		}
@@ -51,6 +64,9 @@ final class RoomPropertySource extends CommandPropertySource {
 
 	@Override
 	public boolean isPropertySet(Object id) {
+		if (GOES.equals(id)) {
+			return true;
+		}
 		if (id instanceof ProfileUse use) {
 			return BriefDecisions.ownProfile(session.room().getBrief(), use).isPresent();
 		}
@@ -60,12 +76,29 @@ final class RoomPropertySource extends CommandPropertySource {
 
 	@Override
 	protected Command change(Object id, Object value) {
+		if (GOES.equals(id)) {
+			return UnexecutableCommand.INSTANCE;
+		}
 		if (id instanceof ProfileUse use) {
 			return new ChooseProfileCommand(session.room(), use, (String) value);
 		}
 		return BriefDecisions.isDecision(id)
 			? new SetDecisionCommand(session.room(), (EAttribute) id, value, decisions.nameOf((EAttribute) id))
 			: room.change(id, value);
+	}
+
+	private PropertyDescriptor goesDescriptor() {
+		PropertyDescriptor descriptor = new PropertyDescriptor(GOES, words.word("Room.goes")); //$NON-NLS-1$
+		descriptor.setCategory(words.word("group.base")); //$NON-NLS-1$
+		return descriptor;
+	}
+
+	/** The existing mouldings that come off before the new go on, as the pack lists them; empty if all stay. */
+	private String goes() {
+		return session.room().getWalls().stream().flatMap(wall -> wall.getTrims().stream()
+			.filter(trim -> Boolean.FALSE.equals(trim.getKeep()))
+			.map(trim -> NLS.bind(Messages.RoomPropertySource_Goes, ElementWords.of(trim), wall.getName())))
+			.collect(Collectors.joining(", ")); //$NON-NLS-1$
 	}
 
 	private Decision profile(ProfileUse use) {

@@ -61,6 +61,9 @@ public final class TableContextMenu extends ContextMenuProvider {
 		}
 		addEnabled(menu, LOCK);
 		addEnabled(menu, RELEASE);
+		TakeDown takeDown = new TakeDown((GraphicalViewer) getViewer());
+		takeDown.step().ifPresent(
+				step -> menu.add(new SimpleAction(step.getLabel(), TableIcon.TAKE_DOWN.descriptor(), takeDown::run)));
 		LiningMenu.addTo(menu, new Lining((GraphicalViewer) getViewer(), table));
 		menu.add(new Separator());
 		addEnabled(menu, ActionFactory.DELETE.getId());

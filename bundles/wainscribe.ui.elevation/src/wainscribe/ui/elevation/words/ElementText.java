@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.eclipse.osgi.util.NLS;
 
 import wainscribe.commands.ElementWords;
+import wainscribe.model.ExistingTrim;
 import wainscribe.model.Placed;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
@@ -44,8 +45,12 @@ public final class ElementText {
 
 	/** Returns the numbers of a thing. */
 	public static String value(Placed element, LengthUnit unit) {
-		return NLS.bind(Messages.ElementText_ThingValue, new Object[] { text(element.getWidth(), unit),
+		return NLS.bind(goes(element) ? Messages.ElementText_GoesValue : Messages.ElementText_ThingValue, new Object[] { text(element.getWidth(), unit),
 				text(element.getHeight(), unit), text(element.getX(), unit), text(element.getY(), unit) });
+	}
+
+	private static boolean goes(Placed element) {
+		return element instanceof ExistingTrim trim && Boolean.FALSE.equals(trim.getKeep());
 	}
 
 	private static String text(Length length, LengthUnit unit) {

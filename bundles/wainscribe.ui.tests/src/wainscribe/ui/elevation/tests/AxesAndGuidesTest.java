@@ -47,7 +47,7 @@ class AxesAndGuidesTest extends OpenEditor {
 		return Adapters.adapt(editor, DrawingTable.class);
 	}
 
-	private Point at(Wall wall, Length x, Length y) {
+	private Point over(Wall wall, Length x, Length y) {
 		viewer.reveal(part(wall));
 		Projection place = table().placeOf(wall);
 		Point point = new Point(place.x(x), place.y(y));
@@ -88,7 +88,7 @@ class AxesAndGuidesTest extends OpenEditor {
 		Room before = EcoreUtil.copy(session.room());
 		EditDomain domain = viewer.getEditDomain();
 		domain.setActiveTool(new AddAxisTool());
-		hand.click(at(north(), Length.ofInches(72), Length.ofInches(60)));
+		hand.click(over(north(), Length.ofInches(72), Length.ofInches(60)));
 		Axis axis = north().getAxes().get(0);
 		assertEquals(Length.ofInches(72), axis.getAt(), "drawn to the middle of the wall");
 		LineEditPart part = (LineEditPart) viewer.getFocusEditPart();
@@ -106,7 +106,7 @@ class AxesAndGuidesTest extends OpenEditor {
 	@Test
 	void aLevelGuideIsPulledOutMovedTypedAndDroppedOnTheRuler() {
 		Room before = EcoreUtil.copy(session.room());
-		pull(true, at(north(), Length.ofInches(60), Length.ofInches(70)));
+		pull(true, over(north(), Length.ofInches(60), Length.ofInches(70)));
 		Guide guide = session.room().getGuides().get(0);
 		assertTrue(guide.getAt().minus(Length.ofInches(70)).abs().isLessThan(Length.ofInches(1)), guide.getAt().toString());
 		LineEditPart part = (LineEditPart) viewer.getFocusEditPart();
@@ -132,7 +132,7 @@ class AxesAndGuidesTest extends OpenEditor {
 
 	@Test
 	void thingsAreDrawnToAPlumbGuideUntilItIsHidden() {
-		pull(false, at(north(), Length.ofInches(110), Length.ofInches(80)));
+		pull(false, over(north(), Length.ofInches(110), Length.ofInches(80)));
 		Guide guide = north().getGuides().get(0);
 		hand.key(SWT.CR, SWT.CR, 0);
 		field().setText("41 3/8");
