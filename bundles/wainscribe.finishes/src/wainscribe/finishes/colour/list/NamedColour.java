@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
-package wainscribe.finishes.colour;
+package wainscribe.finishes.colour.list;
 
 import java.util.Objects;
+
+import wainscribe.finishes.colour.SurfaceColour;
 
 /**
  * A colour of a list the user brought.
