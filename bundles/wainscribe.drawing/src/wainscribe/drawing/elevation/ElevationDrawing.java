@@ -8,8 +8,11 @@ import wainscribe.drawing.Drawing;
 import wainscribe.drawing.LayerName;
 import wainscribe.drawing.PlainTextMetrics;
 import wainscribe.drawing.TextMetrics;
+import wainscribe.fabrication.CutLists;
 import wainscribe.layout.RailBand;
 import wainscribe.layout.RoomDesign;
+import wainscribe.layout.glass.GlassFrame;
+import wainscribe.model.Fixture;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.profile.ProfileCatalogue;
@@ -58,7 +61,7 @@ public final class ElevationDrawing {
 				design.layout().rail().map(RailBand::top).map(Length::approximateMillimetres).orElse(0.0));
 		new TreatmentSketch(sheet, lines, catalogue, design).draw(wall);
 		wall.getOpenings().forEach(new OpeningSketch(sheet)::draw);
-		wall.getFixtures().forEach(new FixtureSketch(sheet, lines)::draw);
+		fixtures(sheet, lines, design, wall);
 		wall.getBoxes().forEach(new BoxSketch(sheet)::draw);
 		wall.getServices().forEach(new ServiceSketch(sheet, lines)::draw);
 		if (options.layers().contains(LayerName.DIMENSION)) {
@@ -67,8 +70,21 @@ public final class ElevationDrawing {
 		if (options.layers().contains(LayerName.TEXT)) {
 			new Names(sheet, bounds).draw(design, wall, title);
 		}
+		if (options.layers().contains(LayerName.PIECE)) {
+			new PieceLabels(sheet, bounds, lines, design).draw(wall, new CutLists(catalogue).of(design));
+		}
 		Bounds extent = sheet.extent(bounds).grown(sheet.paper(MARGIN));
 		return new Drawing(title, options.unit(), options.scale(), bounds, extent, sheet.layers());
+	}
+
+	/** A mirror that gets a frame is drawn with it. */
+	private void fixtures(Sheet sheet, WallLines lines, RoomDesign design, Wall wall) {
+		FixtureSketch plain = new FixtureSketch(sheet, lines);
+		GlassSketch framed = new GlassSketch(sheet, catalogue);
+		for (Fixture fixture : wall.getFixtures()) {
+			GlassFrame.of(design.home(), design.room(), design.brief(), fixture).ifPresentOrElse(framed::draw,
+					() -> plain.draw(fixture));
+		}
 	}
 
 	private static String title(RoomDesign design, Wall wall) {

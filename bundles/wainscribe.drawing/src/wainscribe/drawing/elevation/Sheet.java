@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import wainscribe.drawing.Bounds;
+import wainscribe.drawing.Dimension;
 import wainscribe.drawing.Label;
 import wainscribe.drawing.Layer;
 import wainscribe.drawing.LayerName;
@@ -60,6 +62,15 @@ final class Sheet {
 			boolean upright) {
 		double size = paper(paperSize);
 		return new Label(subject, role, text, at, size, metrics.width(text, size), anchor, upright);
+	}
+
+	/** Returns where texts stand, those of dimensions among them. */
+	Stream<Bounds> texts() {
+		return shapes.values().stream().flatMap(List::stream).flatMap(shape -> switch (shape) {
+			case Label label -> Stream.of(label.bounds());
+			case Dimension dimension -> Stream.of(dimension.label().bounds());
+			default -> Stream.empty();
+		});
 	}
 
 	/** Returns the bounds of everything drawn and of the given rectangle. */

@@ -48,7 +48,7 @@ class SvgExporterTest {
 	void layersAreNamedGroups() throws Exception {
 		List<String> groups = elements(parse(Exported.bytes(new SvgExporter(), "A")), "g").stream()
 				.map(group -> group.getAttribute("id")).toList();
-		assertEquals(List.of("WALL", "HATCH", "BASE", "RAIL", "FRAME", "OPENING", "FIXTURE", "DIMENSION", "TEXT"), groups);
+		assertEquals(List.of("WALL", "HATCH", "BASE", "RAIL", "FRAME", "OPENING", "FIXTURE", "DIMENSION", "TEXT", "PIECE"), groups);
 	}
 
 	@Test

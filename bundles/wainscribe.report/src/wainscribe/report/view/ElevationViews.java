@@ -27,7 +27,7 @@ final class ElevationViews {
 
 	/** What a client sees in the finished room: no measures, nothing behind the face. */
 	private static final Set<LayerName> SEEN = EnumSet.complementOf(
-			EnumSet.of(LayerName.DIMENSION, LayerName.TEXT, LayerName.SERVICE, LayerName.HATCH));
+			EnumSet.of(LayerName.DIMENSION, LayerName.TEXT, LayerName.SERVICE, LayerName.HATCH, LayerName.PIECE));
 
 	private final ElevationDrawing elevation;
 	private final List<String> extensions;
