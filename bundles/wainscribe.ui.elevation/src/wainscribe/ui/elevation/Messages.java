@@ -48,6 +48,7 @@ public final class Messages extends NLS {
 	public static String LayerGroup_Fixtures;
 	public static String LayerGroup_InTheWall;
 	public static String LayerGroup_Names;
+	public static String LayerGroup_Pieces;
 	public static String LayerGroup_Treatment;
 	public static String LineEditPart_AboveFloor;
 	public static String LineEditPart_FromLeft;

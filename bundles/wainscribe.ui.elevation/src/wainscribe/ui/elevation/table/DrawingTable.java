@@ -50,7 +50,8 @@ public final class DrawingTable implements RoomSessionListener {
 	private final Letters letters;
 	private final Function<ProfileCatalogue, ElevationDrawing> pencils;
 	private final ListenerList<TableListener> listeners = new ListenerList<>();
-	private final Set<LayerName> layers = EnumSet.allOf(LayerName.class);
+	/** Labels of pieces are for the cutting: at the table they are shown when asked for. */
+	private final Set<LayerName> layers = EnumSet.complementOf(EnumSet.of(LayerName.PIECE));
 	private final Overlays overlays = new Overlays(this::refresh);
 	private Map<Wall, Drawing> drawings = new IdentityHashMap<>();
 	private ProfileCatalogue profiles;

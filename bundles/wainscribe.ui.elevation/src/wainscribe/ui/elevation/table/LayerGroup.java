@@ -14,6 +14,8 @@ public enum LayerGroup {
 	DIMENSIONS(Messages.LayerGroup_Dimensions, EnumSet.of(LayerName.DIMENSION)),
 	/** Names and sizes written on things. */
 	NAMES(Messages.LayerGroup_Names, EnumSet.of(LayerName.TEXT)),
+	/** Labels of the pieces to cut. */
+	PIECES(Messages.LayerGroup_Pieces, EnumSet.of(LayerName.PIECE)),
 	/** Studs, pipes and cables. */
 	IN_THE_WALL(Messages.LayerGroup_InTheWall, EnumSet.of(LayerName.SERVICE)),
 	/** Fixtures and plates. */
