@@ -4,6 +4,7 @@ package wainscribe.report.view;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import wainscribe.drawing.Drawing;
 import wainscribe.drawing.LayerName;
@@ -19,6 +20,7 @@ import wainscribe.layout.setout.FrameMarks;
 import wainscribe.layout.setout.Mark;
 import wainscribe.layout.setout.RunMarks;
 import wainscribe.layout.setout.SetOut;
+import wainscribe.layout.setout.StripMarks;
 import wainscribe.model.Wall;
 import wainscribe.report.files.ElevationPlan;
 
@@ -63,9 +65,12 @@ final class ElevationViews {
 
 	private static String description(RoomDesign design, Wall wall, Wording wording) {
 		int frames = frames(design, wall).size();
+		int strips = (int) design.layout().of(wall).stream().flatMap(WallLayout::strips).count();
+		String treated = frames > 0 || strips == 0 ? count(frames, "frame") + (strips == 0 ? "" : " and " + count(strips, "strip"))
+				: count(strips, "strip");
 		return "Elevation of wall " + Wording.text(wall.getName()) + ", " + wording.length(wall.getLength()) + " long, with "
 				+ count(wall.getOpenings().size(), "opening") + ", " + count(wall.getFixtures().size(), "fixture") + ", "
-				+ count(wall.getBoxes().size(), "plate") + " and " + count(frames, "frame") + ".";
+				+ count(wall.getBoxes().size(), "plate") + " and " + treated + ".";
 	}
 
 	private static String count(int number, String what) {
@@ -78,8 +83,17 @@ final class ElevationViews {
 
 	private static List<MarkRow> marks(RoomDesign design, Wall wall, Wording wording) {
 		return design.layout().of(wall).map(layout -> SetOut.of(layout, wording.unit())).stream()
-				.flatMap(setOut -> setOut.runs().stream())
-				.flatMap(run -> run.frames().stream().map(frame -> row(run, frame, wording))).toList();
+				.flatMap(setOut -> Stream.concat(
+						setOut.runs().stream().flatMap(run -> run.frames().stream().map(frame -> row(run, frame, wording))),
+						setOut.strips().stream().map(strip -> row(strip, wording))))
+				.toList();
+	}
+
+	/** A strip is cut to its own length, and its marks say all gaps. */
+	private static MarkRow row(StripMarks strip, Wording wording) {
+		return new MarkRow(strip.id(), wording.mark(strip.left().onTape()), wording.mark(strip.right().onTape()),
+				both(strip.bottomLeft(), strip.bottomRight(), wording), both(strip.topLeft(), strip.topRight(), wording),
+				"by the cut list", "as marked");
 	}
 
 	private static MarkRow row(RunMarks run, FrameMarks frame, Wording wording) {

@@ -2,10 +2,10 @@
 package wainscribe.report.view;
 
 /**
- * Marks of one frame, all from the wall's datum: its left end and the finished floor there; each rounded once. On a slope
+ * Marks of one frame or strip, all from the wall's datum: its left end and the finished floor there; each rounded once. On a slope
  * heights are told at the left and at the right.
  *
- * @param frame  id of the frame
+ * @param frame  id of the frame or strip
  * @param left   left edge
  * @param right  right edge
  * @param bottom lower edge

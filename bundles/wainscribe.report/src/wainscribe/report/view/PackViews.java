@@ -107,13 +107,18 @@ public final class PackViews {
 		return facts;
 	}
 
+	private static String counted(long number, String what) {
+		return number == 0 ? "" : ": " + number + " " + what + (number == 1 ? "" : "s");
+	}
+
 	private List<Fact> proposed(PackContent content) {
 		List<Fact> facts = new ArrayList<>();
 		for (RoomContent room : content.rooms()) {
 			long frames = room.design().layout().frames().count();
+			long strips = room.design().layout().strips().count();
 			String pattern = patternName.apply(room.design().layout().pattern());
 			facts.add(new Fact(room.name().isEmpty() ? "Room" : room.name(),
-					frames == 0 ? pattern : pattern + ": " + frames + (frames == 1 ? " frame" : " frames")));
+					pattern + counted(frames, "frame") + counted(strips, "strip")));
 		}
 		return facts;
 	}

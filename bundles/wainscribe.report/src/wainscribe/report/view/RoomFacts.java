@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 
 import wainscribe.layout.PlainStretch;
 import wainscribe.layout.RoomLayout;
+import wainscribe.layout.StripKind;
 import wainscribe.model.Room;
 import wainscribe.model.RoomUse;
 import wainscribe.model.Wall;
@@ -49,11 +50,32 @@ record RoomFacts(Wording wording, UnaryOperator<String> profileName, UnaryOperat
 			facts.add(new Fact("Frame widths", widths(layout)));
 			facts.add(new Fact("Moulding", moulding(layout)));
 		}
+		long strips = layout.strips().count();
+		if (strips > 0) {
+			facts.add(new Fact("Strips", strips(layout)));
+			facts.add(new Fact("Clear between", layout.gapY().signum() == 0 ? wording.length(layout.gap())
+					: wording.length(layout.gap()) + " by " + wording.length(layout.gapY())));
+			if (frames == 0) {
+				facts.add(new Fact("Strip", moulding(layout)));
+			}
+		}
 		facts.add(new Fact("Material", Wording.words(layout.material())));
-		if (layout.proved() && frames > 0) {
+		if (layout.proved() && frames + strips > 0) {
 			facts.add(new Fact("Proof", "no better division exists under these wishes"));
 		}
 		return facts;
+	}
+
+	/** Counts strips by what they are: {@code 12 stiles, 11 rails}. */
+	private static String strips(RoomLayout layout) {
+		List<String> kinds = new ArrayList<>();
+		for (StripKind kind : StripKind.values()) {
+			long count = layout.strips().filter(strip -> strip.kind() == kind).count();
+			if (count > 0) {
+				kinds.add(count + " " + kind.word() + (count == 1 ? "" : "s"));
+			}
+		}
+		return String.join(", ", kinds);
 	}
 
 	private String moulding(RoomLayout layout) {
