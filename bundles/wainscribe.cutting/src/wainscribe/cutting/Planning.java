@@ -36,6 +36,7 @@ final class Planning {
 		}
 		started = true;
 		improved();
+		works.forEach(work -> work.solver().improveQuickly());
 		works.forEach(work -> work.solver().improveCost());
 		improveRests();
 		CuttingPlan plan = plan();

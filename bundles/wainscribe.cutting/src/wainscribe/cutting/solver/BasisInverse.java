@@ -61,6 +61,13 @@ final class BasisInverse {
 		}
 	}
 
+	/** Adds a multiple of a row to a vector. */
+	void addRow(int row, double factor, double[] vector) {
+		for (int c = 0; c < rows; c++) {
+			vector[c] += factor * inverse[row][c];
+		}
+	}
+
 	/** Replaces the basic column of a row. */
 	void pivot(int leaving, double[] direction) {
 		double[] pivotRow = inverse[leaving];

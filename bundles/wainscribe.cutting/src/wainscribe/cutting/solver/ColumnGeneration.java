@@ -11,6 +11,8 @@ final class ColumnGeneration {
 	private static final double SCALE = 1L << 40;
 	private static final double TOLERANCE = 1e-8;
 	private static final int COLUMNS_A_BAR = 6;
+	/** Rounds after which a mere solution is good enough. */
+	private static final int ROUNDS = 12;
 
 	private final ColumnPool pool;
 	private final SearchLimit limit;
@@ -33,7 +35,7 @@ final class ColumnGeneration {
 	 * @param goal         what is wanted of it
 	 */
 	Relaxation solve(CuttingTask task, int[] demand, int[] limits, double[] costs, double[] missingCosts, Goal goal) {
-		RestrictedMaster master = new RestrictedMaster(rightSide(demand, limits), task.items(), costs, missingCosts);
+		RestrictedMaster master = new RestrictedMaster(demand, limits, costs, missingCosts);
 		pool.fitting(task, demand, limits).forEach(master::add);
 		long[] capacities = new long[limits.length];
 		for (int k = 0; k < limits.length; k++) {
@@ -41,7 +43,7 @@ final class ColumnGeneration {
 		}
 		double scale = SCALE / Math.max(max(costs), goal == Goal.NOTHING_MISSING ? max(missingCosts) : 0);
 		boolean ended = false;
-		while (!ended && !limit.isReached() && master.solve()) {
+		for (int round = 0; !ended && (round < ROUNDS || goal != Goal.SOLUTION) && !limit.isReached() && master.solve(); round++) {
 			limit.spend(1);
 			if (goal == Goal.NOTHING_MISSING && master.missing() < TOLERANCE) {
 				break;
@@ -66,20 +68,10 @@ final class ColumnGeneration {
 		return Arrays.stream(numbers).max().orElse(0);
 	}
 
-	private static double[] rightSide(int[] demand, int[] limits) {
-		double[] right = new double[demand.length + limits.length];
-		for (int i = 0; i < demand.length; i++) {
-			right[i] = demand[i];
-		}
-		for (int k = 0; k < limits.length; k++) {
-			right[demand.length + k] = limits[k];
-		}
-		return right;
-	}
-
 	private static long[] values(RestrictedMaster master, int items, double scale) {
 		long[] values = new long[items];
 		for (int i = 0; i < items; i++) {
+			// an item not wanted any more is worth nothing
 			values[i] = (long) Math.floor(master.dual(i) * scale);
 		}
 		return values;

@@ -17,6 +17,28 @@ final class ColumnPool {
 		return columns.add(column);
 	}
 
+	/** Adds the patterns of a packing. */
+	void add(Packing packing) {
+		packing.uses().forEach(use -> add(Column.of(packing.task(), use.pattern())));
+	}
+
+	/** Adds, for each item and each bar type, as many of the item as fit, the room filled with shorter ones. */
+	void addSimple(CuttingTask task) {
+		for (int k = 0; k < task.bars().size(); k++) {
+			for (int first = 0; first < task.items(); first++) {
+				long room = task.bars().get(k).capacity();
+				int[] counts = new int[task.items()];
+				for (int i = first; i < counts.length; i++) {
+					counts[i] = (int) Math.min(task.demand(i), room / task.weight(i));
+					room -= counts[i] * task.weight(i);
+				}
+				if (counts[first] > 0) {
+					add(Column.of(task, new Pattern(k, counts)));
+				}
+			}
+		}
+	}
+
 	/** Returns the columns that fit bars there are and hold no more of an item than is wanted. */
 	List<Column> fitting(CuttingTask task, int[] demand, int[] limits) {
 		List<Column> fitting = new ArrayList<>();

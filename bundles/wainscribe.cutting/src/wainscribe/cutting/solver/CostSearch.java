@@ -64,6 +64,7 @@ final class CostSearch {
 
 	/** Goes on until the cost is proved least or the limit is reached. */
 	void run() {
+		proved = incumbent.cost() <= lowerBound;
 		if (!proved) {
 			relax();
 		}

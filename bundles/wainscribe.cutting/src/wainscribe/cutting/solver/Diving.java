@@ -11,6 +11,10 @@ import java.util.function.Predicate;
  */
 final class Diving {
 
+	private static final double TINY = 1e-6;
+	private static final double LIKELY = 0.6;
+	private static final int SHARES_A_STEP = 12;
+
 	private final CuttingTask task;
 	private final ColumnGeneration generation;
 	private final SearchLimit limit;
@@ -52,22 +56,29 @@ final class Diving {
 		int openBefore = open(packing);
 		if (other == 0) {
 			for (RestrictedMaster.Share share : shares) {
-				int whole = (int) Math.floor(share.times() + 1e-6);
-				packing.cut(share.column().pattern(task.items()), whole);
-			}
-			if (open(packing) < openBefore) {
-				return true;
+				packing.cut(share.column().pattern(task.items()), (int) Math.floor(share.times() + TINY));
 			}
 		}
+		if (open(packing) == openBefore) {
+			fixNearest(packing, shares, other);
+		}
+		return open(packing) < openBefore;
+	}
+
+	/** Of a large problem several at once, those that are nearest to a whole and don't want the same pieces. */
+	private void fixNearest(Packing packing, List<RestrictedMaster.Share> shares, int other) {
 		List<RestrictedMaster.Share> order = shares.stream()
-			.sorted(Comparator.comparingDouble((RestrictedMaster.Share share) -> -Math.rint(share.times() * 1e6))
+			.sorted(Comparator.comparingDouble((RestrictedMaster.Share share) -> -Math.rint(share.times() / TINY))
 				.thenComparingLong(share -> -share.column().weight()).thenComparingInt(share -> share.column().items()[0]))
 			.toList();
-		if (order.isEmpty()) {
-			return false;
+		int most = Math.max(1, shares.size() / SHARES_A_STEP);
+		for (int s = Math.min(other, order.size() - 1), fixed = 0; s >= 0 && s < order.size() && fixed < most; s++) {
+			Pattern pattern = order.get(s).column().pattern(task.items());
+			if (fixed == 0 || order.get(s).times() > LIKELY && pattern.timesWithin(packing.open(), packing.left()[pattern.bar()]) > 0) {
+				packing.cut(pattern, 1);
+				fixed++;
+			}
 		}
-		packing.cut(order.get(Math.min(other, order.size() - 1)).column().pattern(task.items()), 1);
-		return open(packing) < openBefore;
 	}
 
 	private static int open(Packing packing) {

@@ -17,11 +17,13 @@ import java.util.stream.IntStream;
 final class PricingKnapsack {
 
 	private static final double SAFETY = 1 + 1e-9;
+	private static final double AMBITION = 0.6;
 
 	private final long[] weights;
 	private final KnapsackStates states = new KnapsackStates();
 	private long[] capacities;
 	private long[] above;
+	private long[] hope;
 	private int[] best;
 	private boolean collect;
 	private int[] front = new int[256];
@@ -57,8 +59,32 @@ final class PricingKnapsack {
 		int[] order = IntStream.range(0, weights.length).filter(i -> values[i] > 0 && most[i] > 0 && weights[i] <= largest).boxed()
 			.sorted(Comparator.comparingDouble((Integer i) -> -(double) values[i] / weights[i]).thenComparing(i -> i))
 			.mapToInt(Integer::intValue).toArray();
+		hope = this.above.clone();
+		if (collect) {
+			aimHigh(order, values, most);
+		}
 		for (int item : order) {
 			addItem(item, values[item], most[item], largest);
+		}
+	}
+
+	/** Patterns much worse than one that simply takes the items in order are not worth the search. */
+	private void aimHigh(int[] order, long[] values, int[] most) {
+		for (int k = 0; k < capacities.length; k++) {
+			long room = capacities[k];
+			long value = 0;
+			for (int item : order) {
+				long number = Math.min(most[item], room / weights[item]);
+				room -= number * weights[item];
+				value += number * values[item];
+			}
+			aim(k, value);
+		}
+	}
+
+	private void aim(int bar, long value) {
+		if (value > above[bar]) {
+			hope[bar] = Math.max(hope[bar], above[bar] + (long) (AMBITION * (value - 1 - above[bar])));
 		}
 	}
 
@@ -103,7 +129,7 @@ final class PricingKnapsack {
 
 	private boolean isHopeful(long weight, long value, double rate) {
 		for (int k = 0; k < capacities.length; k++) {
-			if (weight <= capacities[k] && value + (capacities[k] - weight) * rate * SAFETY > above[k]) {
+			if (weight <= capacities[k] && value + (capacities[k] - weight) * rate * SAFETY > hope[k]) {
 				return true;
 			}
 		}
@@ -152,8 +178,11 @@ final class PricingKnapsack {
 				if (best[k] < 0 || states.value(state) > states.value(best[k])) {
 					best[k] = state;
 				}
-				if (!collect) {
+				if (collect) {
+					aim(k, states.value(state));
+				} else {
 					above[k] = states.value(state);
+					hope[k] = above[k];
 				}
 			}
 		}

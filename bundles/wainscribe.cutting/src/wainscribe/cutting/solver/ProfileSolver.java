@@ -30,9 +30,21 @@ public final class ProfileSolver {
 		for (int k = FirstFit.ANY; k < task.bars().size(); k++) {
 			Packing packing = new Packing(task);
 			new FirstFit(task).complete(packing, k);
-			incumbent.offer(new Downsizing(task).of(packing));
+			Packing cheaper = new Downsizing(task).of(packing);
+			incumbent.offer(cheaper);
+			pool.add(cheaper);
 		}
+		pool.addSimple(task);
 		costs = new CostSearch(task, incumbent, pool, new SearchLimit(stop, COST_STEPS));
+	}
+
+	/** Makes a good packing in little time. */
+	public void improveQuickly() {
+		if (!isCostProved()) {
+			Packing filled = new SlackFilling(task, new SearchLimit(stop, COST_STEPS)).run();
+			incumbent.offer(new Downsizing(task).of(filled));
+			pool.add(filled);
+		}
 	}
 
 	/** Goes on until the cost is proved least, or the limit of work is reached or somebody says stop. */

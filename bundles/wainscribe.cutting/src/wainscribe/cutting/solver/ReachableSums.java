@@ -2,7 +2,6 @@
 package wainscribe.cutting.solver;
 
 import java.util.Arrays;
-import java.util.TreeSet;
 
 /** The sums of weights that pieces on one bar can have, within limits; every number if there are too many to list. */
 final class ReachableSums {
@@ -16,28 +15,35 @@ final class ReachableSums {
 	ReachableSums(CuttingTask task, long least, long most) {
 		this.least = least;
 		this.most = most;
-		TreeSet<Long> sums = new TreeSet<>();
-		sums.add(0L);
-		boolean fits = true;
-		for (int i = task.items() - 1; i >= 0 && fits; i--) {
-			for (int copy = 0; copy < task.demand(i) && fits; copy++) {
-				TreeSet<Long> more = new TreeSet<>();
-				for (long sum : sums) {
-					long next = sum + task.weight(i);
-					if (next > most) {
-						break;
-					}
-					more.add(next);
-				}
-				if (!sums.addAll(more)) {
+		long[] sums = {0};
+		for (int i = task.items() - 1; i >= 0 && sums.length <= MOST; i--) {
+			for (int copy = 0; copy < task.demand(i) && sums.length <= MOST; copy++) {
+				long[] more = with(sums, task.weight(i));
+				if (more.length == sums.length) {
 					break;
 				}
-				fits = sums.size() <= MOST;
+				sums = more;
 			}
 		}
-		if (fits) {
-			listed = sums.stream().mapToLong(Long::longValue).filter(sum -> sum > 0 && sum >= least).toArray();
+		if (sums.length <= MOST) {
+			listed = Arrays.stream(sums).filter(sum -> sum > 0 && sum >= least).toArray();
 		}
+	}
+
+	/** The sums with and without one more piece, rising. */
+	private long[] with(long[] sums, long weight) {
+		long[] merged = new long[2 * sums.length];
+		int length = 0;
+		int a = 0;
+		int b = 0;
+		while (a < sums.length || b < sums.length && sums[b] + weight <= most) {
+			long plain = a < sums.length ? sums[a] : Long.MAX_VALUE;
+			long longer = b < sums.length && sums[b] + weight <= most ? sums[b] + weight : Long.MAX_VALUE;
+			merged[length++] = Math.min(plain, longer);
+			a += plain <= longer ? 1 : 0;
+			b += longer <= plain ? 1 : 0;
+		}
+		return Arrays.copyOf(merged, length);
 	}
 
 	/** Returns how many sums are not above a limit. */

@@ -2,7 +2,9 @@
 package wainscribe.cutting.solver;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The linear master problem over the columns known so far: enough of every item, not more bars than there are, least cost (Gilmore
@@ -16,34 +18,52 @@ final class RestrictedMaster {
 	private static final double EPSILON = 1e-9;
 	private static final double SMALLEST_PIVOT = 1e-7;
 	private static final int REFACTOR = 120;
+	private static final int CANDIDATES = 120;
 
 	private final int items;
 	private final int rows;
+	private final int[] rowOf;
 	private final double[] costs;
 	private final double[] missingCosts;
 	private final double[] demand;
 	private final List<Column> columns = new ArrayList<>();
+	private final List<Column> compact = new ArrayList<>();
 	private final BasisInverse inverse;
 	private final int[] basis;
 	private final double[] level;
-	private double[] duals;
-	private double[] direction;
+	private final double[] duals;
+	private final double[] direction;
+	private int[] candidates = {};
 	private int pivots;
 
 	/**
 	 * Starts with everything missing.
 	 *
-	 * @param demand       number wanted of each item, then number of bars of each type
-	 * @param items        number of item types
+	 * @param wanted       number wanted of each item; those not wanted get no row
+	 * @param limits       number of bars of each type
 	 * @param costs        cost of a bar of each type
 	 * @param missingCosts cost of each item that is missing
 	 */
-	RestrictedMaster(double[] demand, int items, double[] costs, double[] missingCosts) {
-		this.items = items;
-		this.rows = demand.length;
+	RestrictedMaster(int[] wanted, int[] limits, double[] costs, double[] missingCosts) {
 		this.costs = costs;
-		this.missingCosts = missingCosts;
-		this.demand = demand;
+		rowOf = new int[wanted.length];
+		int count = 0;
+		for (int i = 0; i < wanted.length; i++) {
+			rowOf[i] = wanted[i] > 0 ? count++ : -1;
+		}
+		items = count;
+		rows = items + limits.length;
+		this.missingCosts = new double[items];
+		demand = new double[rows];
+		for (int i = 0; i < wanted.length; i++) {
+			if (rowOf[i] >= 0) {
+				demand[rowOf[i]] = wanted[i];
+				this.missingCosts[rowOf[i]] = missingCosts[i];
+			}
+		}
+		for (int k = 0; k < limits.length; k++) {
+			demand[items + k] = limits[k];
+		}
 		inverse = new BasisInverse(rows, items);
 		basis = new int[rows];
 		level = demand.clone();
@@ -51,12 +71,14 @@ final class RestrictedMaster {
 		direction = new double[rows];
 		for (int r = 0; r < rows; r++) {
 			basis[r] = -1 - r;
-			duals[r] = r < items ? missingCosts[r] : 0;
+			duals[r] = r < items ? this.missingCosts[r] : 0;
 		}
 	}
 
+	/** Adds a column of items that are wanted. */
 	void add(Column column) {
 		columns.add(column);
+		compact.add(new Column(column.bar(), Arrays.stream(column.items()).map(item -> rowOf[item]).toArray(), column.counts(), column.weight()));
 	}
 
 	/** Solves over the columns there are; false if that took too many steps. */
@@ -81,17 +103,10 @@ final class RestrictedMaster {
 	private int entering() {
 		int best = Integer.MIN_VALUE;
 		double least = -EPSILON * 10;
-		for (int c = 0; c < columns.size(); c++) {
-			Column column = columns.get(c);
-			double reduced = costs[column.bar()] - duals[items + column.bar()];
-			int[] on = column.items();
-			for (int j = 0; j < on.length; j++) {
-				reduced -= duals[on[j]] * column.counts()[j];
-			}
-			if (reduced < least) {
-				least = reduced;
-				best = c;
-			}
+		int column = promising();
+		if (column >= 0) {
+			best = column;
+			least = reducedCost(compact.get(column));
 		}
 		for (int r = 0; r < rows; r++) {
 			double missing = (r < items ? missingCosts[r] : 0) - duals[r];
@@ -107,6 +122,54 @@ final class RestrictedMaster {
 		return best;
 	}
 
+	/** The best of the columns that looked good last time all were looked at; all are only looked at when none of those is left. */
+	private int promising() {
+		int best = bestOf(candidates);
+		if (best < 0) {
+			double[] reduced = new double[compact.size()];
+			double least = 0;
+			for (int c = 0; c < reduced.length; c++) {
+				reduced[c] = reducedCost(compact.get(c));
+				least = Math.min(least, reduced[c]);
+			}
+			double share = least / 3;
+			candidates = IntStream.range(0, reduced.length).filter(c -> reduced[c] < share).limit(CANDIDATES).toArray();
+			best = bestOf(candidates);
+		}
+		return best;
+	}
+
+	private int bestOf(int[] some) {
+		int best = -1;
+		double least = -EPSILON * 10;
+		for (int c : some) {
+			double reduced = reducedCost(compact.get(c));
+			if (reduced < least) {
+				least = reduced;
+				best = c;
+			}
+		}
+		return best;
+	}
+
+	private double reducedCost(Column column) {
+		double reduced = costs[column.bar()] - duals[items + column.bar()];
+		int[] on = column.items();
+		int[] counts = column.counts();
+		for (int j = 0; j < on.length; j++) {
+			reduced -= duals[on[j]] * counts[j];
+		}
+		return reduced;
+	}
+
+	private double reducedCost(int code) {
+		if (code >= 0) {
+			return reducedCost(compact.get(code));
+		}
+		int row = -1 - code;
+		return row < rows ? cost(code) - duals[row] : duals[row - rows];
+	}
+
 	private double cost(int code) {
 		if (code >= 0) {
 			return costs[columns.get(code).bar()];
@@ -116,6 +179,7 @@ final class RestrictedMaster {
 	}
 
 	private boolean pivot(int code) {
+		double saving = reducedCost(code);
 		inverse.times(column(code), direction);
 		int leaving = leaving();
 		if (leaving < 0) {
@@ -133,8 +197,10 @@ final class RestrictedMaster {
 		inverse.pivot(leaving, direction);
 		if (++pivots % REFACTOR == 0) {
 			refactor();
+			price();
+		} else {
+			inverse.addRow(leaving, saving, duals);
 		}
-		price();
 		return true;
 	}
 
@@ -155,7 +221,7 @@ final class RestrictedMaster {
 
 	private Column column(int code) {
 		if (code >= 0) {
-			return columns.get(code);
+			return compact.get(code);
 		}
 		int row = -1 - code;
 		boolean surplus = row >= rows;
@@ -191,7 +257,7 @@ final class RestrictedMaster {
 
 	/** Returns the value of each item, not below zero. */
 	double dual(int item) {
-		return Math.max(0, duals[item]);
+		return rowOf[item] < 0 ? 0 : Math.max(0, duals[rowOf[item]]);
 	}
 
 	/** Returns what one more bar of a type would save, not below zero. */
