@@ -37,6 +37,9 @@ public final class Messages extends NLS {
 	public static String FrameText_LockedValue;
 	public static String FrameText_Name;
 	public static String FrameText_Value;
+	public static String StripText_Batten;
+	public static String StripText_Board;
+	public static String StripText_Stile;
 	public static String GhostFigure_Of;
 	public static String Ghost_Left;
 	public static String Ghost_None;

@@ -17,6 +17,7 @@ import org.eclipse.ui.part.ViewPart;
 
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RailBand;
+import wainscribe.layout.StripOutline;
 import wainscribe.layout.pattern.PatternReader;
 import wainscribe.model.Element;
 import wainscribe.ui.session.HistoryActions;
@@ -27,7 +28,7 @@ import wainscribe.ui.session.RoomSession;
  * The numbers of whatever is selected, to be read and edited in place.
  * <p>
  * Shows what is selected in a part that answers {@code getAdapter(RoomSession.class)}. A selected object is a model element, a
- * {@link FrameOutline} or a {@link RailBand}, or adapts to one of them. An empty selection shows the room.
+ * {@link FrameOutline}, {@link StripOutline} or a {@link RailBand}, or adapts to one of them. An empty selection shows the room.
  */
 public final class PropertiesView extends ViewPart implements ISelectionListener {
 
@@ -115,7 +116,7 @@ public final class PropertiesView extends ViewPart implements ISelectionListener
 	}
 
 	private static Object thing(Object selected) {
-		for (Class<?> kind : new Class<?>[] { FrameOutline.class, RailBand.class, Element.class }) {
+		for (Class<?> kind : new Class<?>[] { FrameOutline.class, StripOutline.class, RailBand.class, Element.class }) {
 			Object thing = Adapters.adapt(selected, kind);
 			if (thing != null) {
 				return thing;

@@ -9,6 +9,7 @@ import org.eclipse.ui.views.properties.IPropertySource;
 
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RailBand;
+import wainscribe.layout.StripOutline;
 import wainscribe.layout.pattern.PatternCatalogue;
 import wainscribe.model.Axis;
 import wainscribe.model.Element;
@@ -39,7 +40,8 @@ public final class PropertySources {
 	 * Makes the properties of something in a room.
 	 *
 	 * @param session the room
-	 * @param thing   the room, a wall, a surveyed thing, a coating, or a derived {@link FrameOutline} or {@link RailBand}
+	 * @param thing   the room, a wall, a surveyed thing, a coating, or a derived {@link FrameOutline},
+	 *                {@link StripOutline} or {@link RailBand}
 	 * @return its properties; empty for something that has none
 	 */
 	public Optional<IPropertySource> of(RoomSession session, Object thing) {
@@ -47,6 +49,7 @@ public final class PropertySources {
 		return Optional.ofNullable(switch (thing) {
 			case Room room -> new RoomPropertySource(session, words, descriptors(session));
 			case FrameOutline frame -> new FramePropertySource(session, frame, words);
+			case StripOutline strip -> new StripPropertySource(session, strip, words);
 			case RailBand rail -> new RailPropertySource(session, rail, words);
 			case Axis axis -> new AxisPropertySource(session, axis, words, descriptors(session));
 			case Home home -> of(session.homeSession());

@@ -9,6 +9,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RailBand;
+import wainscribe.layout.StripOutline;
 import wainscribe.ui.session.HomeSession;
 import wainscribe.ui.session.RoomSession;
 
@@ -75,6 +76,7 @@ sealed interface Subject {
 		public Optional<Subject> current() {
 			Optional<?> now = switch (thing) {
 				case FrameOutline frame -> session.design().layout().frames().filter(other -> other.id().equals(frame.id())).findFirst();
+				case StripOutline strip -> session.design().layout().strips().filter(other -> other.id().equals(strip.id())).findFirst();
 				case RailBand rail -> session.design().layout().rail();
 				case EObject element -> Optional.of(element).filter(found -> EcoreUtil.isAncestor(session.room(), found));
 				default -> Optional.empty();

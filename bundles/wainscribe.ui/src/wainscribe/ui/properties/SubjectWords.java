@@ -10,6 +10,7 @@ import org.eclipse.osgi.util.NLS;
 import wainscribe.commands.ElementWords;
 import wainscribe.layout.FrameOutline;
 import wainscribe.layout.RailBand;
+import wainscribe.layout.StripOutline;
 import wainscribe.model.Element;
 import wainscribe.model.Placed;
 import wainscribe.model.Wall;
@@ -29,6 +30,7 @@ final class SubjectWords {
 			case Subject.OfHome(var session) -> nameOr(session.home(), session.project().getName());
 			case Subject.OfEditor(var sheet) -> sheet.title();
 			case Subject.InRoom(var session, FrameOutline frame) -> NLS.bind(Messages.SubjectWords_Frame, frame.id());
+			case Subject.InRoom(var session, StripOutline strip) -> StripPropertySource.kind(words, strip) + ' ' + strip.id();
 			case Subject.InRoom(var session, RailBand rail) -> words.word("RailBand"); //$NON-NLS-1$
 			case Subject.InRoom(var session, Wall wall) -> NLS.bind(Messages.SubjectWords_Wall, nameOr(wall, "")); //$NON-NLS-1$
 			case Subject.InRoom(var session, Element element) -> nameOr(element, kind(element));
@@ -42,6 +44,7 @@ final class SubjectWords {
 			case Subject.OfHome home -> words.word("Home"); //$NON-NLS-1$
 			case Subject.OfEditor(var sheet) -> sheet.subtitle();
 			case Subject.InRoom(var session, FrameOutline frame) -> nameOr(session.room(), ""); //$NON-NLS-1$
+			case Subject.InRoom(var session, StripOutline strip) -> nameOr(session.room(), ""); //$NON-NLS-1$
 			case Subject.InRoom(var session, RailBand rail) -> nameOr(session.room(), ""); //$NON-NLS-1$
 			case Subject.InRoom(var session, Placed placed) -> NLS.bind(Messages.SubjectWords_OnWall,
 				new Object[] { kind(placed), placed.eContainer() instanceof Wall wall ? nameOr(wall, "") : "", nameOr(session.room(), "") }); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$

@@ -19,6 +19,7 @@ import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.FrameKey;
 import wainscribe.ui.elevation.table.LineKey;
 import wainscribe.ui.elevation.table.RailKey;
+import wainscribe.ui.elevation.table.StripKey;
 
 /** Makes the parts of a drawing table. What it does not know is logged and left out, so that the rest can be seen. */
 public final class TableEditPartFactory implements EditPartFactory {
@@ -45,6 +46,7 @@ public final class TableEditPartFactory implements EditPartFactory {
 			case ExistingTrim trim -> new ExistingTrimEditPart(table, trim);
 			case Service service -> new ServiceEditPart(table, service);
 			case FrameKey frame -> new FrameEditPart(table, frame);
+			case StripKey strip -> new StripEditPart(table, strip);
 			case LineKey line -> new LineEditPart(table, line);
 			case CentreKey centre -> new CentreEditPart(table, centre);
 			case RailKey rail -> new RailEditPart(table, rail);

@@ -32,6 +32,7 @@ import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.FrameKey;
 import wainscribe.ui.elevation.table.LineKey;
 import wainscribe.ui.elevation.table.RailKey;
+import wainscribe.ui.elevation.table.StripKey;
 import wainscribe.ui.elevation.words.ElementText;
 
 /** A wall: shows its drawing, and holds what can be pointed at on it. */
@@ -86,6 +87,7 @@ public final class WallEditPart extends AbstractGraphicalEditPart {
 		}
 		table.design().layout().rail().ifPresent(rail -> things.add(new RailKey(wall)));
 		things.addAll(FrameKey.of(table.design(), wall));
+		things.addAll(StripKey.of(table.design(), wall));
 		things.addAll(wall.getOpenings());
 		things.addAll(wall.getFixtures());
 		things.addAll(wall.getBoxes());

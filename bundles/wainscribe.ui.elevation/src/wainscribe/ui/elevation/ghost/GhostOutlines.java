@@ -6,7 +6,7 @@ import java.util.List;
 
 import org.eclipse.draw2d.geometry.PointList;
 
-import wainscribe.layout.FrameOutline;
+import wainscribe.layout.Member;
 import wainscribe.layout.RailBand;
 import wainscribe.layout.RoomDesign;
 import wainscribe.model.Opening;
@@ -48,6 +48,7 @@ final class GhostOutlines {
 			ghost.frame(frame, Length.ZERO);
 			ghost.frame(frame, design.layout().profile().face());
 		}));
+		design.layout().of(wall).ifPresent(layout -> layout.strips().forEach(strip -> ghost.frame(strip, Length.ZERO)));
 		wall.getOpenings().forEach(ghost::opening);
 		wall.getFixtures().forEach(ghost::thing);
 		wall.getBoxes().forEach(ghost::thing);
@@ -65,7 +66,7 @@ final class GhostOutlines {
 		add(0, mm(rail.bottom()), end, mm(rail.bottom()) + climb, end, mm(rail.top()) + climb, 0, mm(rail.top()));
 	}
 
-	private void frame(FrameOutline frame, Length inset) {
+	private void frame(Member frame, Length inset) {
 		double in = mm(inset);
 		add(mm(frame.x()) + in, mm(frame.y()) + in, mm(frame.right()) - in, mm(frame.y()) + mm(frame.rise()) + in,
 				mm(frame.right()) - in, mm(frame.top()) + mm(frame.riseTop()) - in, mm(frame.x()) + in, mm(frame.top()) - in);

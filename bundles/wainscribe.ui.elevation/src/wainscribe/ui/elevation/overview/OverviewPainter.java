@@ -18,6 +18,7 @@ import wainscribe.ui.drafting.appearance.TableColours;
 import wainscribe.ui.elevation.table.DrawingTable;
 import wainscribe.ui.elevation.table.FrameKey;
 import wainscribe.ui.elevation.table.Projection;
+import wainscribe.ui.elevation.table.StripKey;
 
 /** Paints the walls small, and the rectangle round what is in view. */
 final class OverviewPainter {
@@ -72,6 +73,9 @@ final class OverviewPainter {
 			gc.drawLine(line.x, line.y, line.right() - 1, line.y);
 		});
 		FrameKey.of(table.design(), wall).forEach(key -> key.in(table.design()).map(FrameKey::outline)
+				.ifPresent(outline -> box(gc, map.small(place.pixels(outline)))));
+		StripKey.of(table.design(), wall).forEach(key -> key.in(table.design())
+				.map(strip -> new Outline(strip.x(), strip.y(), strip.right(), strip.top()))
 				.ifPresent(outline -> box(gc, map.small(place.pixels(outline)))));
 		wall.getOpenings().forEach(opening -> thing(gc, place, opening));
 		wall.getFixtures().forEach(fixture -> thing(gc, place, fixture));
