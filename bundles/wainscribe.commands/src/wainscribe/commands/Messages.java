@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 /** Names of the steps in the history. */
 final class Messages extends NLS {
 
+	public static String AcceptCuttingPlanCommand_Label;
 	public static String AddElementCommand_Label;
 	public static String ChoosePatternCommand_Label;
 	public static String ChooseProfileCommand_Label;

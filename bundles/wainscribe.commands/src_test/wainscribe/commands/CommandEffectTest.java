@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
 import java.util.List;
@@ -13,7 +14,10 @@ import org.junit.jupiter.api.Test;
 
 import wainscribe.model.Box;
 import wainscribe.model.FixtureType;
+import wainscribe.model.CutBar;
 import wainscribe.model.Home;
+import wainscribe.model.WainscribeFactory;
+import wainscribe.model.StoredOffcut;
 import wainscribe.model.PlacedFrame;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
@@ -111,5 +115,27 @@ class CommandEffectTest {
 		for (FixtureType type : FixtureType.values()) {
 			assertFalse(ElementWords.of(type).equals("fixture"), type.getLiteral());
 		}
+	}
+
+	@Test
+	void anAcceptedPlanUsesOffcutsUpAndKeepsLeftoversUntilItIsUndone() {
+		Home whole = home.home;
+		StoredOffcut old = WainscribeFactory.eINSTANCE.createStoredOffcut();
+		StoredOffcut other = WainscribeFactory.eINSTANCE.createStoredOffcut();
+		StoredOffcut left = WainscribeFactory.eINSTANCE.createStoredOffcut();
+		CutBar bar = WainscribeFactory.eINSTANCE.createCutBar();
+		whole.getOffcuts().addAll(List.of(old, other));
+		AcceptCuttingPlanCommand command = new AcceptCuttingPlanCommand(whole, List.of(old), List.of(left), List.of(bar));
+		assertTrue(command.canExecute());
+		command.execute();
+		assertEquals(List.of(other, left), whole.getOffcuts());
+		assertEquals(List.of(bar), whole.getCutBars());
+		command.undo();
+		assertEquals(List.of(old, other), whole.getOffcuts());
+		assertTrue(whole.getCutBars().isEmpty());
+		command.redo();
+		assertEquals(List.of(other, left), whole.getOffcuts());
+		assertFalse(new AcceptCuttingPlanCommand(whole, List.of(old), List.of(), List.of(bar)).canExecute(), "the offcut is used up");
+		assertFalse(new AcceptCuttingPlanCommand(whole, List.of(), List.of(), List.of()).canExecute(), "nothing to keep");
 	}
 }

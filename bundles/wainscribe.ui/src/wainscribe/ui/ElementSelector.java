@@ -17,4 +17,14 @@ public interface ElementSelector {
 	 *                           wall
 	 */
 	void select(String wall, String elementIdOrFrameId);
+
+	/**
+	 * Lights a thing as if the pointer were over it, and no other; the selection stays.
+	 *
+	 * @param wall               name of the wall
+	 * @param elementIdOrFrameId as in {@link #select}; empty to light nothing
+	 */
+	default void light(String wall, String elementIdOrFrameId) {
+		// an editor that can't light leaves its drawing as it is
+	}
 }

@@ -17,7 +17,7 @@ final class Layers {
 		List.of("wainscribe.takeoff", "wainscribe.rules", "wainscribe.drawing", "wainscribe.commands"),
 		List.of("wainscribe.report"),
 		List.of("wainscribe.cli", "wainscribe.ui", "wainscribe.ui.drafting", "wainscribe.examples"),
-		List.of("wainscribe.ui.elevation", "wainscribe.ui.profile"),
+		List.of("wainscribe.ui.elevation", "wainscribe.ui.cutting", "wainscribe.ui.profile"),
 		List.of("wainscribe.app"),
 		List.of("wainscribe.ui.tests"));
 

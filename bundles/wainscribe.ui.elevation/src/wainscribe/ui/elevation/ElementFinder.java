@@ -41,6 +41,15 @@ final class ElementFinder implements ElementSelector {
 		viewer.reveal(found.get());
 	}
 
+	@Override
+	public void light(String wall, String elementIdOrFrameId) {
+		for (Wall each : table.walls()) {
+			boolean here = wall.equals(each.getName());
+			part(each).ifPresent(part -> part.things().forEach(
+					thing -> thing.getFigure().setPointedAt(here && !elementIdOrFrameId.isEmpty() && thing.isCalled(elementIdOrFrameId))));
+		}
+	}
+
 	/** What is not found on the wall stands for the wall. */
 	private Optional<EditPart> on(Wall wall, String word) {
 		return thing(wall, word).or(() -> part(wall).map(EditPart.class::cast));
