@@ -33,7 +33,7 @@ public final class MoveElementCommand extends EditCommand {
 
 	@Override
 	protected boolean isEffective() {
-		return !x.equals(element.getX()) || !y.equals(element.getY());
+		return !isAt(x, element.getX()) || !isAt(y, element.getY());
 	}
 
 	@Override
@@ -42,7 +42,16 @@ public final class MoveElementCommand extends EditCommand {
 			changes.set(fixture, WainscribePackage.Literals.FIXTURE__OPENING_X,
 					fixture.getOpeningX().plus(x.minus(fixture.getX())));
 		}
-		changes.set(element, WainscribePackage.Literals.PLACED__X, x);
-		changes.set(element, WainscribePackage.Literals.PLACED__Y, y);
+		if (!isAt(x, element.getX())) {
+			changes.set(element, WainscribePackage.Literals.PLACED__X, x);
+		}
+		if (!isAt(y, element.getY())) {
+			changes.set(element, WainscribePackage.Literals.PLACED__Y, y);
+		}
+	}
+
+	/** What was not measured counts from the corner and the floor, and stays unmeasured when it stays there. */
+	private static boolean isAt(Length wanted, Length present) {
+		return present == null ? wanted.signum() == 0 : wanted.equals(present);
 	}
 }

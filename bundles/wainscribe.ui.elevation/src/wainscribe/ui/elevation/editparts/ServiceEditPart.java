@@ -9,10 +9,10 @@ import wainscribe.model.Service;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
 import wainscribe.model.outline.WallShape;
-import wainscribe.ui.elevation.policies.SelectOnlyEditPolicy;
+import wainscribe.ui.elevation.policies.SurveyedEditPolicy;
 import wainscribe.ui.elevation.table.DrawingTable;
 
-/** A stud, pipe or cable in the wall. It is where it is: its numbers are typed, not dragged. */
+/** A stud, pipe or cable in the wall. It is dragged when the survey was wrong about it. */
 public final class ServiceEditPart extends SurveyedEditPart {
 
 	/** Creates the part. */
@@ -34,10 +34,10 @@ public final class ServiceEditPart extends SurveyedEditPart {
 		return Optional.of(new Outline(service.getX(), y, service.getX().plus(width), top));
 	}
 
-	/** It shows that it is selected. */
+	/** It can be moved and sized as far as it was measured; the room is laid out again under the pointer. */
 	@Override
 	protected void createEditPolicies() {
 		super.createEditPolicies();
-		installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new SelectOnlyEditPolicy());
+		installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new SurveyedEditPolicy());
 	}
 }

@@ -14,7 +14,6 @@ import org.eclipse.gef.Request;
 import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.eclipse.gef.requests.LocationRequest;
-import org.eclipse.gef.tools.SelectEditPartTracker;
 import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 
@@ -33,6 +32,7 @@ import wainscribe.ui.elevation.table.FrameKey;
 import wainscribe.ui.elevation.table.LineKey;
 import wainscribe.ui.elevation.table.RailKey;
 import wainscribe.ui.elevation.table.StripKey;
+import wainscribe.ui.elevation.tools.WallMarquee;
 import wainscribe.ui.elevation.words.ElementText;
 
 /** A wall: shows its drawing, and holds what can be pointed at on it. */
@@ -136,7 +136,7 @@ public final class WallEditPart extends AbstractGraphicalEditPart {
 	@Override
 	public DragTracker getDragTracker(Request request) {
 		return GapEditPolicy.spot(this, request).<DragTracker>map(spot -> new GapTracker(this, table, spot))
-				.orElseGet(() -> new SelectEditPartTracker(this));
+				.orElseGet(() -> new WallMarquee(this));
 	}
 
 	@Override

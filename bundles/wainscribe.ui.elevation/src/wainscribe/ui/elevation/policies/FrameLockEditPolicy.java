@@ -35,7 +35,7 @@ public final class FrameLockEditPolicy extends AbstractEditPolicy {
 		if (RELEASE.equals(request.getType())) {
 			return new ModelCommand(new ReleaseFramesCommand(tier.wall(), tier.placed()));
 		}
-		boolean open = tier.canBePlaced() && tier.placed().isEmpty();
+		boolean open = tier.canBeHeld() && tier.placed().isEmpty();
 		return open ? new ModelCommand(PlaceFramesCommand.locking(tier.wall(), tier.places())) : null;
 	}
 }

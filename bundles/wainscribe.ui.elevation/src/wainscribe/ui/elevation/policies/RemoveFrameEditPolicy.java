@@ -26,7 +26,7 @@ public final class RemoveFrameEditPolicy extends ComponentEditPolicy {
 		RoomDesign design = part.table().session().design();
 		TierFrames tier = TierFrames.of(design, part.getModel());
 		Optional<FrameOutline> frame = part.getModel().in(design);
-		if (frame.isEmpty() || !tier.canBePlaced() || tier.frames().size() < 2) {
+		if (frame.isEmpty() || tier.frames().size() < 2) {
 			return null;
 		}
 		Optional<PlacedFrame> placed = FrameKey.placed(tier.wall(), frame.get());

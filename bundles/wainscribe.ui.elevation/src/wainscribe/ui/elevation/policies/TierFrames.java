@@ -40,25 +40,30 @@ public record TierFrames(Wall wall, List<FrameOutline> frames, List<PlacedFrame>
 		return new TierFrames(key.wall(), ordered, placed);
 	}
 
-	/** Tells whether the frames can be placed by hand: those on a slope can't. */
+	/** Tells whether the frames can be placed by hand one beside the other, as if the floor were level. */
 	public boolean canBePlaced() {
-		return !frames.isEmpty() && frames.stream().noneMatch(FrameOutline::isRaked);
+		return canBeHeld() && frames.stream().noneMatch(FrameOutline::isRaked);
+	}
+
+	/** Tells whether there is anything to place by hand; frames on a slope keep it. */
+	public boolean canBeHeld() {
+		return !frames.isEmpty();
 	}
 
 	/** Returns the places of all frames as they are. */
 	public List<FramePlace> places() {
-		return frames.stream().map(frame -> new FramePlace(null, FrameKey.outline(frame))).toList();
+		return frames.stream().map(frame -> new FramePlace(null, FrameKey.held(wall, frame))).toList();
 	}
 
-	/** Returns the places of all frames, one of them elsewhere. */
+	/** Returns the places of all frames, one of them elsewhere: over the floor line at its left edge. */
 	public List<FramePlace> placesWith(FrameOutline changed, Outline there) {
-		return frames.stream().map(frame -> new FramePlace(null, frame.equals(changed) ? there : FrameKey.outline(frame)))
+		return frames.stream().map(frame -> new FramePlace(null, frame.equals(changed) ? there : FrameKey.held(wall, frame)))
 				.toList();
 	}
 
 	/** Returns the places of all frames but one. */
 	public List<FramePlace> placesWithout(FrameOutline gone) {
-		return frames.stream().filter(frame -> !frame.equals(gone)).map(frame -> new FramePlace(null, FrameKey.outline(frame)))
+		return frames.stream().filter(frame -> !frame.equals(gone)).map(frame -> new FramePlace(null, FrameKey.held(wall, frame)))
 				.toList();
 	}
 }

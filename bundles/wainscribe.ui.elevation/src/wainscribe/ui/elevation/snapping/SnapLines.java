@@ -90,7 +90,10 @@ public record SnapLines(List<SnapLine> plumb, List<SnapLine> level) {
 		}
 
 		void frame(FrameOutline frame) {
-			if (!frame.isRaked()) {
+			if (frame.isRaked()) {
+				plumb.add(new SnapLine(frame.x(), frame.id()));
+				plumb.add(new SnapLine(frame.right(), frame.id()));
+			} else {
 				edges(Outline.ofSize(frame.x(), frame.y(), frame.width(), frame.height()), frame.id());
 			}
 		}

@@ -13,8 +13,10 @@ import wainscribe.layout.RoomDesign;
 import wainscribe.layout.Tier;
 import wainscribe.model.PlacedFrame;
 import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
 import wainscribe.model.outline.Outline;
 import wainscribe.model.outline.Outlines;
+import wainscribe.model.outline.WallShape;
 
 /**
  * A frame as the designer points at it: the third of the lower tier of this wall. Frames are computed anew after each edit;
@@ -60,9 +62,15 @@ public record FrameKey(Wall wall, Tier tier, int index) {
 		return Outline.ofSize(frame.x(), frame.y(), frame.width(), frame.height());
 	}
 
+	/** Returns a frame as a wall keeps frames placed by hand: over the floor line at its left edge. */
+	public static Outline held(Wall wall, FrameOutline frame) {
+		Length floor = WallShape.of(wall).floorAt(frame.x());
+		return Outline.ofSize(frame.x(), frame.y().minus(floor), frame.width(), frame.height());
+	}
+
 	/** Finds the frame placed by hand that a frame of the layout stands for. */
 	public static Optional<PlacedFrame> placed(Wall wall, FrameOutline frame) {
-		Outline outline = outline(frame);
+		Outline outline = held(wall, frame);
 		return wall.getPlacedFrames().stream().filter(placed -> Outlines.of(placed).equals(outline)).findFirst();
 	}
 }
