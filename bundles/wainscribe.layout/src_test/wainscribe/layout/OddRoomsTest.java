@@ -68,6 +68,17 @@ class OddRoomsTest {
 		layout.infeasible().forEach(plain -> assertTrue(plain.reason().endsWith("."), plain.reason()));
 	}
 
+	@Property(tries = 600)
+	void everyRoomIsLaidOutWithStripsToo(@ForAll @LongRange(min = 0, max = 10_000_000) long seed) {
+		Rooms rooms = odd(seed).pattern(seed % 2 == 0 ? "battens-under-rail" : "boards-and-rails");
+		RoomLayout layout = rooms.layout();
+		assertEquals(rooms.room().getWalls().size(), layout.walls().size());
+		layout.infeasible().forEach(plain -> assertTrue(plain.reason().endsWith("."), plain.reason()));
+		layout.strips().forEach(strip -> assertTrue(strip.width().signum() > 0 && strip.height().signum() > 0
+				&& strip.height().plus(strip.riseTop()).isMoreThan(strip.rise()), strip.toString()));
+		assertEquals(layout.strips().count(), layout.strips().map(StripOutline::id).distinct().count());
+	}
+
 	@Property(tries = 500)
 	void framesOnSlopesAreHighEnoughOnBothSidesAndKeepTheGapSquare(@ForAll @LongRange(min = 0, max = 10_000_000) long seed) {
 		RoomLayout layout = odd(seed).layoutWithoutAdvice();

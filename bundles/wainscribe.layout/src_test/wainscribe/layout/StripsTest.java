@@ -201,6 +201,16 @@ class StripsTest {
 	}
 
 	@Test
+	void aWallOfSixtyMetresTakesStripsAlongItsLength() {
+		Rooms rooms = battens().wall("A", "60000");
+		for (int x = 300; x < 59000; x += 1700) {
+			rooms.outlet(String.valueOf(x), "300", "70", "115");
+		}
+		assertEquals(0, rooms.layoutWithoutAdvice().objective().plain());
+		assertEquals(0, rooms.pattern("boards-and-rails").layoutWithoutAdvice().objective().plain());
+	}
+
+	@Test
 	void refusesRowsThatAreNone() {
 		assertThrows(IllegalArgumentException.class, () -> new StripRhythm(true, 0, 2));
 		assertThrows(IllegalArgumentException.class, () -> new StripRhythm(true, 3, 2));
