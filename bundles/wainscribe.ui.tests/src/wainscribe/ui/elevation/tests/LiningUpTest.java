@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.commands.ICommandService;
@@ -29,6 +31,8 @@ import wainscribe.model.length.Length;
 import wainscribe.ui.elevation.editparts.FrameEditPart;
 import wainscribe.ui.elevation.lining.Lining;
 import wainscribe.ui.elevation.table.DrawingTable;
+import wainscribe.ui.elevation.table.Projection;
+import wainscribe.ui.elevation.table.TableZoom;
 
 /** Several things are lined up with the one selected last, or spaced evenly, as one step. */
 class LiningUpTest extends OpenEditor {
@@ -115,5 +119,22 @@ class LiningUpTest extends OpenEditor {
 		Placed there = session.room().getWalls().get(2).getBoxes().get(0);
 		select(here, there);
 		assertFalse(lining().can(Alignment.LEFT));
+	}
+
+	@Test
+	void aRectangleDrawnOnTheBareWallSelectsWhatLiesInIt() {
+		Wall north = session.room().getWalls().get(0);
+		Box low = added(north, 60, 60);
+		Box high = added(north, 80, 66);
+		Adapters.adapt(editor, TableZoom.class).fitWall(north);
+		hand.settle();
+		Projection place = Adapters.adapt(editor, DrawingTable.class).placeOf(north);
+		Point from = new Point(place.x(Length.ofInches(50)), place.y(Length.ofInches(80)));
+		part(north).getFigure().translateToAbsolute(from);
+		hand.drag(from, place.x(Length.ofInches(90)) - place.x(Length.ofInches(50)),
+				place.y(Length.ofInches(55)) - place.y(Length.ofInches(80)));
+		assertEquals(Set.of(part(low), part(high)), Set.copyOf(viewer.getSelectedEditParts()));
+		hand.click(from);
+		assertEquals(List.of(part(north)), viewer.getSelectedEditParts());
 	}
 }
