@@ -3,9 +3,11 @@ package wainscribe.examples.profile;
 
 import org.eclipse.osgi.util.NLS;
 
-/** Name of the example profile. */
+/** Names of the example profiles. */
 final class Messages extends NLS {
 
+	public static String BeadedBands_Beads;
+	public static String BeadedBands_Name;
 	public static String ReededProfiles_Name;
 
 	static {
