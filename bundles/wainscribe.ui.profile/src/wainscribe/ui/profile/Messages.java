@@ -26,6 +26,14 @@ public final class Messages extends NLS {
 	public static String DragNodeEditPolicy_Handle;
 	public static String DragNodeEditPolicy_Point;
 	public static String DragNodeEditPolicy_Segment;
+	public static String DrawingUnit_Centimetre;
+	public static String DrawingUnit_Inch;
+	public static String DrawingUnit_Millimetre;
+	public static String DrawingUnit_Pixel;
+	public static String DrawingUnit_Point;
+	public static String ImportOutline_Name;
+	public static String ImportOutline_Step;
+	public static String ImportOutline_Title;
 	public static String MoveBackdropTool_Label;
 	public static String NewProfilePage_AboveZero;
 	public static String NewProfilePage_Description;
@@ -63,6 +71,12 @@ public final class Messages extends NLS {
 	public static String NodeWords_Segment;
 	public static String NumbersBar_LastSound;
 	public static String OpenProfile_NotSound;
+	public static String OutlineDialog_Measures;
+	public static String OutlineDialog_Size;
+	public static String OutlineDialog_Sound;
+	public static String OutlineDialog_Take;
+	public static String OutlineDialog_ToMend;
+	public static String OutlineDialog_Unit;
 	public static String ProfileEditor_NoProfileFile;
 	public static String ProfilePropertySource_Area;
 	public static String ProfilePropertySource_Bare;
@@ -88,6 +102,9 @@ public final class Messages extends NLS {
 	public static String ProfilePropertySource_Uses;
 	public static String ProfilePropertySource_Yes;
 	public static String ProfileSheet_Subtitle;
+	public static String SaveSheet_Name;
+	public static String SaveSheet_NotWritten;
+	public static String SaveSheet_Title;
 	public static String ScaleBackdropTool_First;
 	public static String ScaleBackdropTool_Label;
 	public static String ScaleBackdropTool_Second;

@@ -23,6 +23,7 @@ import org.eclipse.ui.IFileEditorInput;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
 
+import wainscribe.ui.drafting.actions.SimpleAction;
 import wainscribe.ui.drafting.appearance.Appearance;
 import wainscribe.ui.drafting.appearance.AppearanceWatch;
 import wainscribe.ui.drafting.history.ModelCommandStack;
@@ -33,9 +34,11 @@ import wainscribe.ui.profile.actions.SectionToolBar;
 import wainscribe.ui.profile.desk.DeskZoom;
 import wainscribe.ui.profile.desk.ProfileDesk;
 import wainscribe.ui.profile.files.OpenProfile;
+import wainscribe.ui.profile.outlines.ImportOutline;
 import wainscribe.ui.profile.properties.ProfileSheet;
 import wainscribe.ui.profile.session.ProfileListener;
 import wainscribe.ui.profile.session.ProfileSession;
+import wainscribe.ui.profile.sheet.SaveSheet;
 import wainscribe.ui.properties.SheetSubject;
 import wainscribe.ui.session.HomeSessions;
 
@@ -91,11 +94,19 @@ public final class ProfileEditor extends GraphicalEditor implements ProfileListe
 		Composite area = new Composite(parent, SWT.NONE);
 		area.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
 		createGraphicalViewer(area);
-		new SectionToolBar(domain, viewer, desk, viewer.zoom(), viewer.steps()).createControl(tools, List.of());
+		new SectionToolBar(domain, viewer, desk, viewer.zoom(), viewer.steps()).createControl(tools, fileActions());
 		DeskLayout.apply(area, viewer, desk);
 		new NumbersBar(parent, desk);
 		AppearanceWatch.follow(parent, getSite(), desk::setAppearance);
 		area.addListener(SWT.Resize, event -> fit(area));
+	}
+
+	private List<SimpleAction> fileActions() {
+		return List.of(
+				new SimpleAction(Messages.ImportOutline_Name, ProfileIcon.OUTLINE.descriptor(),
+						() -> new ImportOutline(getSite().getShell(), session).run()),
+				new SimpleAction(Messages.SaveSheet_Name, ProfileIcon.SHEET.descriptor(),
+						() -> new SaveSheet(getSite().getShell(), session).run()));
 	}
 
 	/** As long as nobody has chosen a scale, the section is drawn as large as it can be seen whole. */

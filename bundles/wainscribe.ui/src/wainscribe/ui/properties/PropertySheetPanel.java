@@ -60,6 +60,7 @@ final class PropertySheetPanel implements RoomSessionListener {
 		title.setText(subjectWords.title(other).replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
 		subtitle.setText(subjectWords.subtitle(other).replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
 		page.show(other);
+		fit((Tree) page.getControl());
 	}
 
 	void setFocus() {
@@ -126,14 +127,16 @@ final class PropertySheetPanel implements RoomSessionListener {
 		tree.setHeaderVisible(false);
 		tree.setLinesVisible(false);
 		SpokenName.give(tree, Messages.PropertySheetPanel_Name);
-		tree.addControlListener(ControlListener.controlResizedAdapter(event -> {
-			int width = tree.getClientArea().width;
-			if (tree.getColumnCount() > 1 && width > 0) {
-				tree.getColumn(0).pack();
-				int names = Math.clamp(tree.getColumn(0).getWidth(), width * 38 / 100, width * 62 / 100);
-				tree.getColumn(0).setWidth(names);
-				tree.getColumn(1).setWidth(width - names);
-			}
-		}));
+		tree.addControlListener(ControlListener.controlResizedAdapter(event -> fit(tree)));
+	}
+
+	private static void fit(Tree tree) {
+		int width = tree.getClientArea().width;
+		if (tree.getColumnCount() > 1 && width > 0) {
+			tree.getColumn(0).pack();
+			int names = Math.clamp(tree.getColumn(0).getWidth(), width * 38 / 100, width * 62 / 100);
+			tree.getColumn(0).setWidth(names);
+			tree.getColumn(1).setWidth(width - names);
+		}
 	}
 }

@@ -73,7 +73,6 @@ final class DeskField {
 		data.widthHint = TEXT_WIDTH;
 		text.setLayoutData(data);
 		text.setText(now == null ? "" : typed(now)); //$NON-NLS-1$
-		text.selectAll();
 		texts.add(text);
 	}
 
@@ -96,6 +95,7 @@ final class DeskField {
 		}
 		place();
 		texts.getFirst().setFocus();
+		texts.getFirst().selectAll();
 	}
 
 	/** Says what is wrong with what was typed. */

@@ -61,6 +61,6 @@ public final class FaultMark {
 		layer.add(ring);
 		layer.add(note);
 		note.setLines(List.of(SectionNumbers.sentence(fault)));
-		note.placeBeside(middle, layer.getBounds());
+		note.placeBeside(middle, DeskNotes.seen(layer));
 	}
 }

@@ -51,7 +51,7 @@ public final class MoveFeedback {
 			layer.add(note);
 		}
 		note.setLines(lines);
-		note.placeBeside(pixel(snapped.point()), layer.getBounds());
+		note.placeBeside(pixel(snapped.point()), DeskNotes.seen(layer));
 	}
 
 	/** Removes everything. */

@@ -18,7 +18,7 @@ import wainscribe.ui.drafting.appearance.TableColours;
 final class SectionPainter {
 
 	private static final int FACE = 2;
-	private static final int BACK = 2;
+	private static final int BACK = 3;
 	private static final int WALL = 14;
 	private static final int SLANT = 7;
 	private static final int SOLID_ALPHA = 150;
@@ -39,7 +39,7 @@ final class SectionPainter {
 		}
 		graphics.setLineCap(SWT.CAP_ROUND);
 		graphics.setLineJoin(SWT.JOIN_ROUND);
-		picture.back().forEach(course -> stroke(course, colours.drawing().quiet(), BACK, SWT.LINE_DASH));
+		picture.back().forEach(course -> stroke(course, colours.drawing().accent(), BACK, SWT.LINE_SOLID));
 		picture.face().forEach(course -> stroke(course, colours.drawing().ink(), FACE, SWT.LINE_SOLID));
 		if (!picture.gap().isEmpty()) {
 			stroke(picture.gap(), colours.guide(), 1, SWT.LINE_DOT);

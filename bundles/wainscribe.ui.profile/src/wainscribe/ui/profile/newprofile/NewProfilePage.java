@@ -138,7 +138,8 @@ final class NewProfilePage extends WizardPage {
 		face.setText(proposed(chosen.usual().width()));
 		thickness.setText(proposed(chosen.usual().thickness()));
 		Optional<ShapeParameter> parameter = chosen.parameter();
-		number.setEnabled(parameter.isPresent());
+		number.setVisible(parameter.isPresent());
+		numberLabel.setVisible(parameter.isPresent());
 		numberLabel.setText(parameter.map(ShapeParameter::name).map(NewProfilePage::sentence).orElse(Messages.NewProfilePage_Number));
 		parameter.ifPresent(known -> number.setValues(known.usual(), known.least(), known.most(), 0, 1, 5));
 		numberLabel.getParent().layout(new Control[] { numberLabel });

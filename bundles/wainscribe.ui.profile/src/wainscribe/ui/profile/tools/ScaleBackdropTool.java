@@ -14,6 +14,7 @@ import wainscribe.ui.drafting.figures.NoteFigure;
 import wainscribe.ui.profile.Messages;
 import wainscribe.ui.profile.desk.ProfileDesk;
 import wainscribe.ui.profile.directedit.DistanceField;
+import wainscribe.ui.profile.feedback.DeskNotes;
 import wainscribe.ui.profile.figures.GuideFigure;
 
 /** Gives the backdrop its scale: two points of the picture are clicked, and what is really between them is typed. */
@@ -79,7 +80,7 @@ public final class ScaleBackdropTool extends DeskTool {
 		note = new NoteFigure(desk().letters(), Appearance.colour(desk().colours().note()), Appearance.colour(desk().colours().noteText()));
 		layer.add(note);
 		note.setLines(List.of(words));
-		note.placeBeside(at, layer.getBounds());
+		note.placeBeside(at, DeskNotes.seen(layer));
 	}
 
 	private void erase() {

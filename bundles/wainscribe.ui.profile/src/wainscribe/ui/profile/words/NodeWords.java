@@ -67,12 +67,8 @@ public final class NodeWords {
 
 	/** Returns what is said beside the pointer while something is moved. */
 	public static List<String> moving(SectionPoint to, SectionPoint from, LengthUnit unit) {
-		return List.of(place(to, unit), NLS.bind(Messages.NodeWords_Moved, signed(to.x().minus(from.x()), unit),
-				signed(to.y().minus(from.y()), unit)));
-	}
-
-	private static String signed(Length length, LengthUnit unit) {
-		return (length.signum() > 0 ? "+" : "") + LengthFormat.asShown(length, unit); //$NON-NLS-1$ //$NON-NLS-2$
+		return List.of(place(to, unit), NLS.bind(Messages.NodeWords_Moved, LengthFormat.asShown(to.x().minus(from.x()), unit),
+				LengthFormat.asShown(to.y().minus(from.y()), unit)));
 	}
 
 	/** Returns a measured length to the nearest 1/64 in or 0.1 mm. */
