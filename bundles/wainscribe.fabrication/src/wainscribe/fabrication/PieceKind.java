@@ -16,6 +16,11 @@ public enum PieceKind {
 	/** The crown under the ceiling. */
 	CROWN;
 
+	/** Tells whether pieces are never joined from shorter ones: sides of frames, battens and boards. */
+	public boolean isSingle() {
+		return this == FRAME || this == STRIP;
+	}
+
 	/** Returns the word used in files and labels: {@code frame}, {@code rail} ... */
 	public String word() {
 		return name().toLowerCase(Locale.ROOT);

@@ -19,7 +19,7 @@ record PieceNotes(LengthUnit unit, Optional<Length> longestStock) {
 	List<String> of(PieceKind kind, Length longPoint, PieceEnd start, PieceEnd end) {
 		List<String> notes = new ArrayList<>();
 		longestStock.filter(longPoint::isMoreThan).ifPresent(stock -> {
-			String template = kind == PieceKind.FRAME ? Messages.PieceNotes_LongerThanStock : Messages.PieceNotes_ScarfOnStud;
+			String template = kind.isSingle() ? Messages.PieceNotes_LongerThanStock : Messages.PieceNotes_ScarfOnStud;
 			notes.add(NLS.bind(template, LengthFormat.asShown(stock, unit)));
 		});
 		BigDecimal steepest = start.turn().max(start.tilt()).max(end.turn()).max(end.tilt());

@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import org.eclipse.osgi.util.NLS;
 
 import wainscribe.fabrication.Piece;
-import wainscribe.fabrication.PieceKind;
 import wainscribe.model.Home;
 import wainscribe.model.PriceUnit;
 import wainscribe.model.length.Length;
@@ -86,7 +85,7 @@ record MouldingLines(ProfileCatalogue profiles, Home home, PriceBook prices, Amo
 			remarks.append(NLS.bind(Messages.MouldingLines_Offcuts, offcuts));
 		}
 		Length longest = stock.job().offers(kind).stream().map(StockOffer::length).reduce(Length.ZERO, Length::max);
-		long joined = pieces.stream().filter(piece -> piece.kind() != PieceKind.FRAME && piece.longPoint().isMoreThan(longest)).count();
+		long joined = pieces.stream().filter(piece -> !piece.kind().isSingle() && piece.longPoint().isMoreThan(longest)).count();
 		if (joined > 0) {
 			remarks.append(NLS.bind(Messages.MouldingLines_Joined, joined));
 		}
@@ -98,7 +97,7 @@ record MouldingLines(ProfileCatalogue profiles, Home home, PriceBook prices, Amo
 	}
 
 	private TakeoffLine inMetres(String key, String item, List<Piece> pieces, BigDecimal metres) {
-		boolean frames = pieces.stream().anyMatch(piece -> piece.kind() == PieceKind.FRAME);
+		boolean frames = pieces.stream().anyMatch(piece -> piece.kind().isSingle());
 		BigDecimal waste = frames ? Practice.FRAME_WASTE : Practice.RUN_WASTE;
 		BigDecimal need = metres.multiply(BigDecimal.ONE.add(waste)).setScale(MILLIMETRES, RoundingMode.HALF_UP);
 		String formula = NLS.bind(Messages.MouldingLines_Metres, new Object[] { count(pieces), amounts.metresShown(metres),

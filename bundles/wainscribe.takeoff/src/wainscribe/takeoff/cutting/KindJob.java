@@ -8,7 +8,6 @@ import java.util.OptionalInt;
 import wainscribe.cutting.Offcut;
 import wainscribe.cutting.PieceDemand;
 import wainscribe.cutting.StockLength;
-import wainscribe.fabrication.PieceKind;
 import wainscribe.model.StoredOffcut;
 import wainscribe.model.length.Length;
 
@@ -49,12 +48,12 @@ record KindJob(StockKind kind, List<PlannedPiece> pieces, List<StockOffer> offer
 		return offcuts.stream().map(offcut -> new Offcut(offcut.getId(), kind.key(), offcut.getLength())).toList();
 	}
 
-	/** A run longer than every length sold is joined from whole lengths and a rest; a side of a frame never is. */
+	/** A run longer than every length sold is joined from whole lengths and a rest; a side of a frame or a strip never is. */
 	private static List<PlannedPiece> parted(List<PlannedPiece> pieces, List<StockOffer> offers, Length trim) {
 		Length longest = offers.stream().map(StockOffer::length).reduce(Length.ZERO, Length::max).minus(trim);
 		List<PlannedPiece> parted = new ArrayList<>();
 		for (PlannedPiece piece : pieces) {
-			boolean isRun = piece.cut() != null && piece.cut().kind() != PieceKind.FRAME;
+			boolean isRun = piece.cut() != null && !piece.cut().kind().isSingle();
 			if (longest.signum() > 0 && isRun && piece.length().isMoreThan(longest)) {
 				Length rest = piece.length();
 				for (int part = 1; rest.signum() > 0; part++) {
