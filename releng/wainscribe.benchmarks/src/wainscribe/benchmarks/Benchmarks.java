@@ -14,7 +14,7 @@ import wainscribe.benchmarks.rooms.RoomGenerator.Density;
 /** Runs the benchmarks; started by {@code releng/benchmark}. Exit 0: all figures reached; 1: not; 2: bad usage. */
 public final class Benchmarks {
 
-	private static final Set<String> PARTS = Set.of("solver", "scaling", "drag");
+	private static final Set<String> PARTS = Set.of("solver", "scaling", "drag", "colours");
 
 	private final Set<String> parts = new TreeSet<>();
 	private int rooms = 200;
@@ -45,7 +45,7 @@ public final class Benchmarks {
 			case "--export" -> export = Path.of(value(arguments, ++i, argument));
 			default -> {
 				if (!PARTS.contains(argument)) {
-					throw new IllegalArgumentException("\"" + argument + "\": expected solver, scaling, drag, --rooms, --seed or --export");
+					throw new IllegalArgumentException("\"" + argument + "\": expected solver, scaling, drag, colours, --rooms, --seed or --export");
 				}
 				parts.add(argument);
 			}
@@ -87,6 +87,10 @@ public final class Benchmarks {
 		if (parts.contains("drag")) {
 			Report.heading("Solving again during a drag against one repaint of the wall");
 			reached &= new DragBenchmark().run(seed);
+		}
+		if (parts.contains("colours")) {
+			Report.heading("The nearest of 100,000 colours against looking at every one");
+			reached &= new ColourSearchBenchmark().run(seed);
 		}
 		return reached;
 	}

@@ -8,7 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
+import wainscribe.layout.pattern.BuiltInPatterns;
 import wainscribe.model.Home;
 import wainscribe.model.Room;
 import wainscribe.model.length.LengthUnit;
@@ -57,7 +59,8 @@ public record GeneratedHome(String survey, Home home, List<Room> rooms) {
 	/** Reads a survey; a generated one is never refused. */
 	public static GeneratedHome read(String survey) {
 		try {
-			Survey read = new SurveyReader().read("generated.csv", new ByteArrayInputStream(survey.getBytes(StandardCharsets.UTF_8))).orRefuse();
+			SurveyReader reader = new SurveyReader(Set.copyOf(BuiltInPatterns.catalogue().ids()));
+			Survey read = reader.read("generated.csv", new ByteArrayInputStream(survey.getBytes(StandardCharsets.UTF_8))).orRefuse();
 			read.home().setUnits(read.units());
 			return new GeneratedHome(survey, read.home(), read.rooms());
 		} catch (IOException e) {
