@@ -37,7 +37,10 @@ final class Planning {
 		started = true;
 		improved();
 		works.forEach(work -> work.solver().improveQuickly());
-		works.forEach(work -> work.solver().improveCost());
+		for (Work work : works) {
+			work.solver().improveCost();
+			improved();
+		}
 		improveRests();
 		CuttingPlan plan = plan();
 		watch.improved(plan);

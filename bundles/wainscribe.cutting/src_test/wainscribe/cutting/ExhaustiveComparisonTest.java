@@ -33,4 +33,11 @@ class ExhaustiveComparisonTest {
 			compare(seed, 8, true);
 		}
 	}
+
+	@Test
+	void whereBarsAreTooFewLeastLengthIsLeftOut() {
+		for (long seed = 20_000; seed < 21_500; seed++) {
+			compare(seed, 6, false);
+		}
+	}
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.cutting.solver;
 
+import java.util.List;
 import java.util.function.BooleanSupplier;
 
 /** Cuts the pieces of one profile: a good packing at once, then better ones and a better bound. */
@@ -15,6 +16,7 @@ public final class ProfileSolver {
 	private final CostSearch costs;
 	private final BooleanSupplier stop;
 	private RestSearch rests;
+	private ShortageSearch shortage;
 
 	/**
 	 * Makes a first packing.
@@ -49,8 +51,15 @@ public final class ProfileSolver {
 
 	/** Goes on until the cost is proved least, or the limit of work is reached or somebody says stop. */
 	public void improveCost() {
+		if (!incumbent.best().isComplete()) {
+			FixedBars all = new FixedBars(task, List.of(DualCut.material(task)), pool, new SearchLimit(stop, COST_STEPS));
+			all.answer(REST_STEPS).packing().ifPresent(incumbent::offer);
+		}
 		if (incumbent.best().isComplete()) {
 			costs.run();
+		} else {
+			shortage = new ShortageSearch(task, incumbent, pool, new SearchLimit(stop, COST_STEPS));
+			shortage.run();
 		}
 	}
 
@@ -60,7 +69,7 @@ public final class ProfileSolver {
 	 * @param floor rests up to this are of no use
 	 */
 	public void improveRest(long floor) {
-		if (isCostProved()) {
+		if (isCostProved() && shortage == null) {
 			rests = new RestSearch(task, incumbent, pool, costs, new SearchLimit(stop, REST_STEPS));
 			rests.run(floor);
 		}
@@ -73,16 +82,19 @@ public final class ProfileSolver {
 
 	/** Returns a bound on the cost of every packing that leaves as little open. */
 	public long lowerBound() {
+		if (shortage != null) {
+			return shortage.lowerBound();
+		}
 		return incumbent.best().isComplete() ? costs.lowerBound() : 0;
 	}
 
 	/** Returns whether the cost is proved least. */
 	public boolean isCostProved() {
-		return incumbent.best().isComplete() && costs.isProved();
+		return shortage != null ? shortage.isProved() : incumbent.best().isComplete() && costs.isProved();
 	}
 
 	/** Returns whether it is proved that no packing of this cost has a longer rest than the best, or than the floor asked for. */
 	public boolean isRestProved() {
-		return rests != null && rests.isProved();
+		return shortage != null ? shortage.isProved() : rests != null && rests.isProved();
 	}
 }
