@@ -11,8 +11,8 @@ import wainscribe.ui.elevation.gaps.GapChange;
 import wainscribe.ui.elevation.table.DrawingTable;
 
 /**
- * Sets the gap of the room by keys: the full stop makes it wider and the comma narrower by one tape mark, with Ctrl or Shift by
- * ten; with Alt it is the gap above and below frames.
+ * Sets the gap of the room by keys: W makes it wider and N narrower by one tape mark, with Shift by ten; U and D do the same with
+ * the gap above and below frames.
  */
 final class GapKeys {
 
@@ -23,10 +23,14 @@ final class GapKeys {
 
 	/** Widens or narrows the gap; tells whether there was one. */
 	static boolean press(EditDomain domain, DrawingTable table, KeyEvent event) {
-		int marks = (event.stateMask & (SWT.MOD1 | SWT.SHIFT)) != 0 ? MANY : 1;
-		Length wider = table.units().tapeMark().times(event.keyCode == '.' ? marks : -marks);
-		boolean upright = (event.stateMask & SWT.ALT) != 0;
-		return new GapChange(table, upright).by(wider).map(command -> {
+		if ((event.stateMask & (SWT.MOD1 | SWT.ALT)) != 0) {
+			return false;
+		}
+		int marks = (event.stateMask & SWT.SHIFT) != 0 ? MANY : 1;
+		boolean wider = event.keyCode == 'w' || event.keyCode == 'u';
+		boolean upright = event.keyCode == 'u' || event.keyCode == 'd';
+		Length by = table.units().tapeMark().times(wider ? marks : -marks);
+		return new GapChange(table, upright).by(by).map(command -> {
 			domain.getCommandStack().execute(new ModelCommand(command));
 			return true;
 		}).orElse(false);

@@ -22,7 +22,7 @@ import wainscribe.ui.elevation.table.TableZoom;
 /**
  * The keyboard on the drawing table. Arrows move what is selected by one tape mark, with Ctrl or Shift by ten; Tab goes to
  * the next thing of the wall; Page keys go from wall to wall, Home and End to the first and last; Enter types the first
- * number of a thing; + and - zoom, 0 shows the room; full stop and comma widen and narrow the gap.
+ * number of a thing; + and - zoom, 0 shows the room; W and N widen and narrow the gap, U and D the one above and below frames.
  */
 public final class TableKeys extends KeyHandler {
 
@@ -57,7 +57,7 @@ public final class TableKeys extends KeyHandler {
 			case SWT.CR, SWT.KEYPAD_CR, SWT.F2 -> type();
 			case SWT.KEYPAD_ADD -> done(zoom::zoomIn);
 			case SWT.KEYPAD_SUBTRACT -> done(zoom::zoomOut);
-			case '.', ',' -> GapKeys.press(viewer.getEditDomain(), table, event);
+			case 'w', 'n', 'u', 'd' -> GapKeys.press(viewer.getEditDomain(), table, event) || super.keyPressed(event);
 			default -> character(event);
 		};
 	}

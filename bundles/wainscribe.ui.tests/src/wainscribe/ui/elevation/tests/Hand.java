@@ -31,6 +31,12 @@ final class Hand {
 		return middle;
 	}
 
+	/** Moves the pointer. */
+	void moveTo(Point at) {
+		send(SWT.MouseMove, at, 0, 0);
+		settle();
+	}
+
 	/** Clicks. */
 	void click(Point at) {
 		send(SWT.MouseMove, at, 0, 0);

@@ -8,7 +8,13 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.Viewport;
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -24,9 +30,12 @@ import wainscribe.layout.FrameOutline;
 import wainscribe.model.Placed;
 import wainscribe.model.Room;
 import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
 import wainscribe.ui.elevation.ElevationEditor;
 import wainscribe.ui.elevation.editparts.ThingEditPart;
 import wainscribe.ui.elevation.editparts.WallEditPart;
+import wainscribe.ui.elevation.table.DrawingTable;
+import wainscribe.ui.elevation.table.Projection;
 import wainscribe.ui.elevation.table.TableZoom;
 import wainscribe.ui.session.RoomSession;
 
@@ -41,8 +50,13 @@ abstract class OpenEditor {
 
 	@BeforeEach
 	void open() throws Exception {
-		home = Schoolroom.create("schoolhouse-" + System.nanoTime());
+		home = home("schoolhouse-" + System.nanoTime());
 		show();
+	}
+
+	/** Makes the home that is drawn. */
+	Schoolroom home(String name) throws Exception {
+		return Schoolroom.create(name);
 	}
 
 	@AfterEach
@@ -85,6 +99,27 @@ abstract class OpenEditor {
 
 	<T extends ThingEditPart> T thing(Wall wall, Class<T> kind) {
 		return part(wall).things().stream().filter(kind::isInstance).map(kind::cast).findFirst().orElseThrow();
+	}
+
+	/** Brings a point of an elevation into view and returns where it is on the control. */
+	Point at(Wall wall, Length x, Length y) {
+		Projection place = Adapters.adapt(editor, DrawingTable.class).placeOf(wall);
+		return shown(part(wall).getFigure(), new Point(place.x(x), place.y(y)));
+	}
+
+	/** Brings the middle of an edge of a part into view and returns where it is on the control. */
+	Point edge(GraphicalEditPart part, boolean left) {
+		Rectangle bounds = part.getFigure().getBounds();
+		return shown(part.getFigure(), new Point(left ? bounds.x : bounds.right() - 1, bounds.getCenter().y));
+	}
+
+	private Point shown(IFigure figure, Point point) {
+		Viewport port = ((FigureCanvas) viewer.getControl()).getViewport();
+		port.setViewLocation(point.x - port.getSize().width / 2, point.y - port.getSize().height / 2);
+		viewer.flush();
+		Point onControl = point.getCopy();
+		figure.translateToAbsolute(onControl);
+		return onControl;
 	}
 
 	ThingEditPart selected() {

@@ -13,6 +13,7 @@ import org.eclipse.core.runtime.CoreException;
 import wainscribe.model.Box;
 import wainscribe.model.BoxType;
 import wainscribe.model.Brief;
+import wainscribe.model.ExistingTrim;
 import wainscribe.model.Fixture;
 import wainscribe.model.FixtureType;
 import wainscribe.model.Home;
@@ -20,6 +21,9 @@ import wainscribe.model.Opening;
 import wainscribe.model.OpeningKind;
 import wainscribe.model.Placed;
 import wainscribe.model.Room;
+import wainscribe.model.Service;
+import wainscribe.model.ServiceKind;
+import wainscribe.model.TrimType;
 import wainscribe.model.Wall;
 import wainscribe.model.WainscribeFactory;
 import wainscribe.model.length.Length;
@@ -39,6 +43,15 @@ final class Schoolroom {
 
 	/** Makes the home in a new project. */
 	static Schoolroom create(String name) throws CoreException, IOException {
+		return create(name, room());
+	}
+
+	/** Makes the home in a new project, with a hall whose first wall follows a stair and has a stud, a pipe and old trim. */
+	static Schoolroom withStairs(String name) throws CoreException, IOException {
+		return create(name, stairHall());
+	}
+
+	private static Schoolroom create(String name, Room room) throws CoreException, IOException {
 		IProject project = ResourcesPlugin.getWorkspace().getRoot().getProject(name);
 		project.create(null);
 		project.open(null);
@@ -53,7 +66,7 @@ final class Schoolroom {
 		brief.setRail(in(36));
 		home.setBrief(brief);
 		HomeFolder folder = HomeFolder.create(project.getLocation().toPath(), home);
-		folder.add(room());
+		folder.add(room);
 		folder.save();
 		project.refreshLocal(IResource.DEPTH_INFINITE, null);
 		return new Schoolroom(project);
@@ -93,6 +106,39 @@ final class Schoolroom {
 		map.setName("map");
 		south.getFixtures().add(placed(map, 50, 52, 40, 30));
 		return room;
+	}
+
+	private static Room stairHall() {
+		Room hall = MAKE.createRoom();
+		hall.setId("room");
+		hall.setName("Stair hall");
+		hall.setHeight(in(96));
+		Wall stair = wall("stair", 144);
+		stair.setFloorRight(in(72));
+		Wall level = wall("level", 144);
+		hall.getWalls().addAll(List.of(stair, level));
+		Service stud = MAKE.createService();
+		stud.setKind(ServiceKind.STUD);
+		stud.setId("stud");
+		stud.setX(in(48));
+		stud.setWidth(in(2));
+		Service pipe = MAKE.createService();
+		pipe.setKind(ServiceKind.PIPE);
+		pipe.setName("pipe");
+		level.getServices().addAll(List.of(stud, placed(pipe, 100, 50, 8, 40)));
+		ExistingTrim picture = MAKE.createExistingTrim();
+		picture.setType(TrimType.PICTURE_RAIL);
+		picture.setId("picture rail");
+		picture.setY(in(80));
+		picture.setHeight(in(6));
+		level.getTrims().add(picture);
+		level.getOpenings().add(opening("light", OpeningKind.WINDOW, 60, 45, 24, 30));
+		Fixture hook = MAKE.createFixture();
+		hook.setType(FixtureType.ART);
+		hook.setName("slate");
+		level.getFixtures().add(placed(hook, 10, 50, 30, 20));
+		level.getBoxes().add(box("outlet 1", 20));
+		return hall;
 	}
 
 	private static Wall wall(String name, int length) {
