@@ -15,6 +15,8 @@ import wainscribe.layout.RoomLayout;
 import wainscribe.layout.Tier;
 import wainscribe.layout.WallLayout;
 import wainscribe.model.Axis;
+import wainscribe.model.Fixture;
+import wainscribe.model.FixtureType;
 import wainscribe.model.Placed;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
@@ -41,7 +43,7 @@ public final class AxisCheck {
 		}
 		Length middle = WallShape.of(wall).length().dividedBy(2);
 		Stream.concat(wall.getOpenings().stream(), wall.getFixtures().stream()).map(Placed.class::cast)
-				.filter(thing -> thing.getX() != null && thing.getWidth() != null).forEach(thing -> {
+				.filter(thing -> thing.getX() != null && thing.getWidth() != null && !isAlong(thing)).forEach(thing -> {
 					Outline outline = Outlines.of(thing);
 					Length centre = outline.x0().plus(outline.width().dividedBy(2));
 					boolean known = axes.stream().anyMatch(axis -> axis.at().equals(centre));
@@ -88,6 +90,11 @@ public final class AxisCheck {
 
 	private static AxisFit fit(WallAxis axis, Tier tier, List<String> ids, Length from, Length to) {
 		return new AxisFit(axis, tier, ids, from.plus(to.minus(from).dividedBy(2)).minus(axis.at()));
+	}
+
+	/** A handrail runs along a wall and has no axis. */
+	private static boolean isAlong(Placed thing) {
+		return thing instanceof Fixture fixture && fixture.getType() == FixtureType.HANDRAIL;
 	}
 
 	private static boolean named(String name) {

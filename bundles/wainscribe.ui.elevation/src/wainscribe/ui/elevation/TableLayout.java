@@ -4,9 +4,11 @@ package wainscribe.ui.elevation;
 import java.util.Objects;
 
 import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.gef.handles.HandleBounds;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
@@ -88,7 +90,8 @@ final class TableLayout extends Layout implements TableListener {
 	private void band() {
 		Rectangle band = null;
 		for (Object part : viewer.getSelectedEditParts()) {
-			Rectangle bounds = ((GraphicalEditPart) part).getFigure().getBounds();
+			IFigure figure = ((GraphicalEditPart) part).getFigure();
+			Rectangle bounds = figure instanceof HandleBounds own ? own.getHandleBounds() : figure.getBounds();
 			boolean onWall = ((GraphicalEditPart) part).getParent() instanceof WallEditPart;
 			if (onWall) {
 				band = band == null ? bounds.getCopy() : band.union(bounds);

@@ -13,6 +13,7 @@ import wainscribe.layout.RailBand;
 import wainscribe.layout.StripOutline;
 import wainscribe.model.Element;
 import wainscribe.model.Placed;
+import wainscribe.model.ReferenceLine;
 import wainscribe.model.Wall;
 
 /** What the heading of a property sheet says. */
@@ -49,6 +50,9 @@ final class SubjectWords {
 			case Subject.InRoom(var session, Placed placed) -> NLS.bind(Messages.SubjectWords_OnWall,
 				new Object[] { kind(placed), placed.eContainer() instanceof Wall wall ? nameOr(wall, "") : "", nameOr(session.room(), "") }); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 			case Subject.InRoom(var session, Wall wall) -> nameOr(session.room(), ""); //$NON-NLS-1$
+			case Subject.InRoom(var session, ReferenceLine line) when line.eContainer() instanceof Wall wall -> NLS.bind(
+				Messages.SubjectWords_OnWall, new Object[] { kind(line), nameOr(wall, ""), nameOr(session.room(), "") }); //$NON-NLS-1$ //$NON-NLS-2$
+			case Subject.InRoom(var session, ReferenceLine line) -> nameOr(session.room(), ""); //$NON-NLS-1$
 			case Subject.InRoom(var session, Element element) -> kind(element);
 			case Subject.InRoom(var session, var other) -> ""; //$NON-NLS-1$
 		};

@@ -55,7 +55,7 @@ public final class CentreEditPart extends ThingEditPart {
 		LineFigure figure = (LineFigure) getFigure();
 		figure.setColours(Appearance.colour(table().colours().rulerInk()), Appearance.colour(table().colours().ruler()));
 		figure.setNote(AxisText.note(AxisText.fits(table().design(), wall(), getModel().at()), table().units()),
-				new LinePlaces(table(), wall()).noteRow());
+				new LinePlaces(table(), wall()).noteRow(getModel().at()));
 		super.refreshVisuals();
 	}
 

@@ -68,7 +68,7 @@ public final class LineEditPart extends ThingEditPart {
 		figure.setColours(Appearance.colour(getModel().isAxis() ? table().colours().rulerInk() : table().colours().guide()),
 				Appearance.colour(table().colours().ruler()));
 		figure.setNote(getModel().isAxis() ? AxisText.note(AxisText.fits(table().design(), wall(), at()), table().units()) : "", //$NON-NLS-1$
-				places.noteRow());
+				places.noteRow(at()));
 		super.refreshVisuals();
 	}
 

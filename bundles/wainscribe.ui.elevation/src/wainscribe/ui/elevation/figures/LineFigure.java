@@ -7,17 +7,21 @@ import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.handles.HandleBounds;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 
 /** A thin line across a wall, plumb or level, with a word at its end. */
-public final class LineFigure extends OutlineFigure {
+public final class LineFigure extends OutlineFigure implements HandleBounds {
 
 	private static final int[] AXIS_DASHES = { 12, 4, 2, 4 };
 	private static final int REACH = 3;
 	private static final int PAD_X = 4;
 	private static final int PAD_Y = 2;
 	private static final int ROUND = 6;
+	/** An axis is quieter than what it is compared with. */
+	private static final int AXIS_ALPHA = 150;
+	private static final int OPAQUE = 255;
 
 	private final boolean plumb;
 	private final boolean axis;
@@ -82,6 +86,7 @@ public final class LineFigure extends OutlineFigure {
 		graphics.setForegroundColor(line);
 		if (axis) {
 			graphics.setLineDash(AXIS_DASHES);
+			graphics.setAlpha(AXIS_ALPHA);
 		}
 		if (plumb) {
 			graphics.drawLine(bounds.getCenter().x, bounds.y, bounds.getCenter().x, bounds.bottom());
@@ -89,6 +94,7 @@ public final class LineFigure extends OutlineFigure {
 			graphics.drawLine(bounds.x, bounds.getCenter().y, bounds.right(), bounds.getCenter().y);
 		}
 		graphics.setLineStyle(Graphics.LINE_SOLID);
+		graphics.setAlpha(OPAQUE);
 		if (!note.isEmpty()) {
 			paintNote(graphics);
 		}
@@ -110,6 +116,14 @@ public final class LineFigure extends OutlineFigure {
 
 	private Dimension noteSize() {
 		return FigureUtilities.getTextExtents(note, font);
+	}
+
+	/** What is selected is the line, not the room round its word. */
+	@Override
+	public Rectangle getHandleBounds() {
+		Rectangle bounds = getBounds();
+		return plumb ? new Rectangle(bounds.getCenter().x - REACH - 1, bounds.y, 2 * REACH + 3, bounds.height)
+				: new Rectangle(bounds.x, bounds.getCenter().y - REACH - 1, bounds.width, 2 * REACH + 3);
 	}
 
 	@Override
