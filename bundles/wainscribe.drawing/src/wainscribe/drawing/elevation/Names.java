@@ -15,6 +15,8 @@ import wainscribe.layout.Member;
 import wainscribe.layout.RoomDesign;
 import wainscribe.layout.StripOutline;
 import wainscribe.model.Element;
+import wainscribe.model.Fixture;
+import wainscribe.model.FixtureType;
 import wainscribe.model.Opening;
 import wainscribe.model.OpeningKind;
 import wainscribe.model.Placed;
@@ -72,7 +74,8 @@ final class Names {
 		if (placed instanceof Opening opening) {
 			return opening.getKind() == OpeningKind.WINDOW ? new double[] { -0.5, 0.5, 0 } : new double[] { -0.08, 0.5, -0.5 };
 		}
-		return new double[] { 0.5, 0, -0.5 };
+		boolean mirror = placed instanceof Fixture fixture && fixture.getType() == FixtureType.MIRROR;
+		return mirror ? new double[] { -0.5, -0.85 } : new double[] { 0.5, 0, -0.5 };
 	}
 
 	private static String textOf(Element element) {
@@ -103,25 +106,42 @@ final class Names {
 
 	private void name(FrameOutline frame, String name, double face) {
 		Quad inner = Quad.of(frame).inset(face);
-		double bottom = Math.max(inner.corner(0).y(), inner.corner(1).y());
-		double top = Math.min(inner.corner(2).y(), inner.corner(3).y());
-		double right = inner.corner(1).x();
-		double left = inner.corner(0).x();
-		if (right <= left || top <= bottom) {
-			return;
-		}
 		String size = Mark.text(frame.width(), sheet.options().unit()) + " \u00d7 "
 				+ Mark.text(frame.height(), sheet.options().unit());
-		Bounds field = new Bounds(left, bottom, right, top);
-		if (!write(Subject.frame(frame.id()), field, List.of(name, size), IN_FRAME)) {
-			write(Subject.frame(frame.id()), field, List.of(name), IN_FRAME);
+		Subject subject = Subject.frame(frame.id());
+		if (!write(subject, inner, List.of(name, size))) {
+			write(subject, inner, List.of(name));
 		}
+	}
+
+	/** On a slope there is the more height the less of the width the lines take. */
+	private boolean write(Subject subject, Quad field, List<String> lines) {
+		double left = field.corner(0).x();
+		double right = field.corner(1).x();
+		double middle = (left + right) / 2;
+		double half = Math.min((right - left) / 2, width(lines) / 2 + 2 * sheet.paper(CLEAR));
+		double bottom = Math.max(height(field, 0, 1, middle - half), height(field, 0, 1, middle + half));
+		double top = Math.min(height(field, 3, 2, middle - half), height(field, 3, 2, middle + half));
+		return half > 0 && top > bottom
+				&& write(subject, new Bounds(middle - half, bottom, middle + half, top), lines, IN_FRAME);
+	}
+
+	/** Returns the height of the side between two corners at x. */
+	private static double height(Quad field, int from, int to, double x) {
+		double run = field.corner(to).x() - field.corner(from).x();
+		double share = run == 0 ? 0 : (x - field.corner(from).x()) / run;
+		return field.corner(from).y() + share * (field.corner(to).y() - field.corner(from).y());
+	}
+
+	private double width(List<String> lines) {
+		double size = sheet.paper(NAME_SIZE);
+		return lines.stream().mapToDouble(line -> sheet.metrics().width(line, size)).max().orElse(0);
 	}
 
 	/** Writes lines below each other in an area, at the first of some places where nothing is in the way. */
 	private boolean write(Subject subject, Bounds area, List<String> lines, double... places) {
 		double size = sheet.paper(NAME_SIZE);
-		double width = lines.stream().mapToDouble(line -> sheet.metrics().width(line, size)).max().orElse(0);
+		double width = width(lines);
 		double height = size * (LINE * (lines.size() - 1) + Label.CAP_HEIGHT + Label.TAIL);
 		if (width == 0 || width + 2 * sheet.paper(CLEAR) > area.width() || height > area.height()) {
 			return false;
