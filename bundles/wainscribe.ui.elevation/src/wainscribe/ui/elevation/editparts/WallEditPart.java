@@ -91,7 +91,7 @@ public final class WallEditPart extends AbstractGraphicalEditPart {
 		things.addAll(wall.getOpenings());
 		things.addAll(wall.getFixtures());
 		things.addAll(wall.getBoxes());
-		things.addAll(CentreKey.of(wall, table.overlays()));
+		things.addAll(CentreKey.of(table.design(), wall, table.overlays()));
 		things.addAll(LineKey.of(wall, table.overlays()));
 		return things;
 	}

@@ -4,7 +4,9 @@ package wainscribe.ui.elevation.table;
 import java.util.List;
 import java.util.Objects;
 
+import wainscribe.layout.RoomDesign;
 import wainscribe.layout.axes.AxisCheck;
+import wainscribe.layout.axes.AxisFit;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 
@@ -24,9 +26,10 @@ public record CentreKey(Wall wall, String name, Length at) {
 		Objects.requireNonNull(at);
 	}
 
-	/** Returns the keys of those that are shown on a wall; one that is marked too has a line of its own. */
-	public static List<CentreKey> of(Wall wall, Overlays overlays) {
-		return overlays.shows(Overlay.AXES) ? AxisCheck.axes(wall).stream().filter(axis -> axis.marked() == null)
-				.map(axis -> new CentreKey(wall, axis.name(), axis.at())).toList() : List.of();
+	/** Returns the keys of those that are shown on a wall: where frames can be compared with them, and none is marked there. */
+	public static List<CentreKey> of(RoomDesign design, Wall wall, Overlays overlays) {
+		return overlays.shows(Overlay.AXES) ? design.layout().of(wall).map(AxisCheck::of).orElse(List.of()).stream()
+				.map(AxisFit::axis).filter(axis -> axis.marked() == null)
+				.map(axis -> new CentreKey(wall, axis.name(), axis.at())).distinct().toList() : List.of();
 	}
 }
