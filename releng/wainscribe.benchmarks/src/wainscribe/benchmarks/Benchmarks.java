@@ -8,17 +8,20 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
+import wainscribe.benchmarks.cutting.CuttingBenchmark;
 import wainscribe.benchmarks.rooms.GeneratedHome;
 import wainscribe.benchmarks.rooms.RoomGenerator.Density;
 
 /** Runs the benchmarks; started by {@code releng/benchmark}. Exit 0: all figures reached; 1: not; 2: bad usage. */
 public final class Benchmarks {
 
-	private static final Set<String> PARTS = Set.of("solver", "scaling", "drag", "colours");
+	private static final Set<String> PARTS = Set.of("solver", "scaling", "drag", "colours", "cutting");
 
 	private final Set<String> parts = new TreeSet<>();
 	private int rooms = 200;
 	private long seed = 1;
+	private int jobs = 40;
+	private Path sets;
 	private Path export;
 
 	private Benchmarks() {
@@ -42,10 +45,12 @@ public final class Benchmarks {
 			switch (argument) {
 			case "--rooms" -> rooms = Math.toIntExact(number(arguments, ++i, argument));
 			case "--seed" -> seed = number(arguments, ++i, argument);
+			case "--jobs" -> jobs = Math.toIntExact(number(arguments, ++i, argument));
+			case "--sets" -> sets = Path.of(value(arguments, ++i, argument));
 			case "--export" -> export = Path.of(value(arguments, ++i, argument));
 			default -> {
 				if (!PARTS.contains(argument)) {
-					throw new IllegalArgumentException("\"" + argument + "\": expected solver, scaling, drag, colours, --rooms, --seed or --export");
+					throw new IllegalArgumentException("\"" + argument + "\": expected solver, scaling, drag, colours, cutting, --rooms, --jobs, --seed, --sets or --export");
 				}
 				parts.add(argument);
 			}
@@ -65,7 +70,7 @@ public final class Benchmarks {
 
 	private static long number(List<String> arguments, int index, String option) {
 		String text = value(arguments, index, option);
-		if (!text.matches("[0-9]{1,9}") || text.matches("0+") && option.equals("--rooms")) {
+		if (!text.matches("[0-9]{1,9}") || text.matches("0+") && !option.equals("--seed")) {
 			throw new IllegalArgumentException(option + " " + text + ": expected a whole number");
 		}
 		return Long.parseLong(text);
@@ -92,7 +97,23 @@ public final class Benchmarks {
 			Report.heading("The nearest of 100,000 colours against looking at every one");
 			reached &= new ColourSearchBenchmark().run(seed);
 		}
+		if (parts.contains("cutting")) {
+			reached &= runCutting();
+		}
 		return reached;
+	}
+
+	private boolean runCutting() throws IOException {
+		CuttingBenchmark cutting = new CuttingBenchmark();
+		boolean reached = true;
+		if (sets != null) {
+			Report.heading("Cutting plan: published sets");
+			reached &= cutting.sets(sets);
+		}
+		Report.heading("Cutting plan: houses of 1,500 pieces against 150");
+		reached &= cutting.houses(seed);
+		Report.heading("Cutting plan against a general solver, " + jobs + " room-size jobs from seed " + seed);
+		return reached & cutting.rooms(jobs, seed);
 	}
 
 	private void export() throws IOException {

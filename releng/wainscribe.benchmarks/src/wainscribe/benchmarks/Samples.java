@@ -6,7 +6,7 @@ import java.util.Collections;
 import java.util.List;
 
 /** Numbers of which the middle one counts, so that a pause of the machine does not. */
-final class Samples {
+public final class Samples {
 
 	private final List<Double> values = new ArrayList<>();
 
@@ -17,7 +17,8 @@ final class Samples {
 		return System.nanoTime() - from;
 	}
 
-	void add(double value) {
+	/** Adds a number. */
+	public void add(double value) {
 		values.add(value);
 	}
 
@@ -25,22 +26,25 @@ final class Samples {
 		return values.size();
 	}
 
-	double median() {
+	/** Returns the middle one. */
+	public double median() {
 		return share(0.5);
 	}
 
 	/** Returns the value that a share of all values lies below. */
-	double share(double share) {
+	public double share(double share) {
 		List<Double> sorted = new ArrayList<>(values);
 		Collections.sort(sorted);
 		return sorted.get((int) Math.min(sorted.size() - 1.0, sorted.size() * share));
 	}
 
-	double most() {
+	/** Returns the largest. */
+	public double most() {
 		return Collections.max(values);
 	}
 
-	double least() {
+	/** Returns the smallest. */
+	public double least() {
 		return Collections.min(values);
 	}
 }

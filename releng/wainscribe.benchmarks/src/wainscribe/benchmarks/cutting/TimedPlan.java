@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: EPL-2.0
+package wainscribe.benchmarks.cutting;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+import wainscribe.cutting.CuttingJob;
+import wainscribe.cutting.CuttingPlan;
+import wainscribe.cutting.CuttingPlanner;
+import wainscribe.cutting.PlanWatch;
+
+/** A plan and when what became of it. */
+final class TimedPlan {
+
+	private record Step(long nanos, BigDecimal cost) {
+	}
+
+	private final long start = System.nanoTime();
+	private final List<Step> steps = new ArrayList<>();
+	private final CuttingPlan plan;
+	private final long nanos;
+	private long costNanos = -1;
+
+	/**
+	 * Plans a job.
+	 *
+	 * @param job           the job
+	 * @param seconds       most time
+	 * @param untilCostOnly whether to stop as soon as the cost is proved
+	 */
+	TimedPlan(CuttingJob job, double seconds, boolean untilCostOnly) {
+		long end = start + (long) (seconds * 1e9);
+		plan = new CuttingPlanner().plan(job, new PlanWatch() {
+			@Override
+			public boolean stopped() {
+				return untilCostOnly && costNanos >= 0 || System.nanoTime() > end;
+			}
+
+			@Override
+			public void improved(CuttingPlan best) {
+				note(best);
+			}
+		});
+		nanos = System.nanoTime() - start;
+	}
+
+	private void note(CuttingPlan best) {
+		steps.add(new Step(System.nanoTime() - start, best.cost()));
+		if (costNanos < 0 && best.isCostProved()) {
+			costNanos = System.nanoTime() - start;
+		}
+	}
+
+	CuttingPlan plan() {
+		return plan;
+	}
+
+	/** Returns the whole time. */
+	long nanos() {
+		return nanos;
+	}
+
+	/** Returns the time until the cost was proved least; the whole time if it was not. */
+	long costNanos() {
+		return costNanos < 0 ? nanos : costNanos;
+	}
+
+	/** Returns the time until there was a plan not above so many times the bound that was proved in the end; the whole time if none. */
+	long nanosWithin(double factor) {
+		double most = plan.lowerBound().doubleValue() * factor;
+		return steps.stream().filter(step -> step.cost.doubleValue() <= most).mapToLong(Step::nanos).findFirst().orElse(nanos);
+	}
+}
