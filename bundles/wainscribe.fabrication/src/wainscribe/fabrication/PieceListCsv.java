@@ -25,7 +25,8 @@ public final class PieceListCsv {
 	/** The columns, in their order. */
 	public static final List<String> COLUMNS = List.of("label", "profile", "length", "quantity", "cut to", "short point", //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$ //$NON-NLS-6$
 			"material", "face", "thickness", "room", "wall", "where", "lies", "start", "start turn", "start tilt", //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$ //$NON-NLS-6$ //$NON-NLS-7$ //$NON-NLS-8$ //$NON-NLS-9$ //$NON-NLS-10$
-			"start long side", "end", "end turn", "end tilt", "end long side", "notes"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$ //$NON-NLS-6$
+			"start long side", "end", "end turn", "end tilt", "end long side", "notes", "start set turn", "start set tilt", //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$ //$NON-NLS-6$ //$NON-NLS-7$ //$NON-NLS-8$
+			"start open mm", "end set turn", "end set tilt", "end open mm"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
 
 	private static final String FORMULA_STARTS = "=+-@\t\r\n'"; //$NON-NLS-1$
 
@@ -64,7 +65,10 @@ public final class PieceListCsv {
 				exact(piece.section().thickness()), room, piece.wall(), piece.where(), piece.lie().word(),
 				piece.start().joint().word(), piece.start().turn().toPlainString(), piece.start().tilt().toPlainString(),
 				piece.start().longSide().word(), piece.end().joint().word(), piece.end().turn().toPlainString(),
-				piece.end().tilt().toPlainString(), piece.end().longSide().word(), String.join("; ", piece.notes())); //$NON-NLS-1$
+				piece.end().tilt().toPlainString(), piece.end().longSide().word(), String.join("; ", piece.notes()), //$NON-NLS-1$
+				piece.start().setting().turn().toPlainString(), piece.start().setting().tilt().toPlainString(),
+				piece.start().setting().opening().toPlainString(), piece.end().setting().turn().toPlainString(),
+				piece.end().setting().tilt().toPlainString(), piece.end().setting().opening().toPlainString());
 	}
 
 	private static String exact(Length length) {

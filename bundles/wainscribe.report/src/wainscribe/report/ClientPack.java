@@ -10,15 +10,18 @@ import java.util.Objects;
 import org.eclipse.core.runtime.OperationCanceledException;
 
 import wainscribe.drawing.export.ElevationExporter;
+import wainscribe.model.length.LengthUnit;
 import wainscribe.report.files.ElevationPlan;
 import wainscribe.report.files.PackFiles;
 import wainscribe.report.files.PackFolder;
 import wainscribe.report.view.PackView;
 import wainscribe.report.view.PackViews;
+import wainscribe.report.view.StickView;
+import wainscribe.report.view.StickViews;
 
 /**
  * Writes the client pack: {@code pack.html}, {@code pack.pdf}, {@code elevations/*.svg} and {@code *.dxf},
- * {@code cut-sheet.pdf}, {@code piece-labels.pdf}, {@code pieces.csv} and {@code quantities.xlsx}.
+ * {@code cut-sheet.pdf}, {@code piece-labels.pdf}, {@code pieces.csv}, {@code story-sticks.pdf} where there are marks, and {@code quantities.xlsx}.
  * <p>
  * A pack is drafted out of sight and its files are moved into place when it is whole: an earlier one stays until then, and
  * whatever else is in the folder stays for good.
@@ -86,6 +89,11 @@ public final class ClientPack {
 		if (!view.cutting().isEmpty()) {
 			steps.add(new Step("cut-sheet.pdf", draft -> files.cutSheet(view, draft))); //$NON-NLS-1$
 			steps.add(new Step("piece-labels.pdf", draft -> files.pieceLabels(view, draft))); //$NON-NLS-1$
+		}
+		List<StickView> sticks = new StickViews(content.home().getUnits() == null ? LengthUnit.MILLIMETRE : content.home().getUnits())
+				.of(content);
+		if (!sticks.isEmpty()) {
+			steps.add(new Step("story-sticks.pdf", draft -> files.storySticks(view, sticks, draft))); //$NON-NLS-1$
 		}
 		steps.add(new Step("pieces.csv", files::pieces)); //$NON-NLS-1$
 		steps.add(new Step("quantities.xlsx", files::quantities)); //$NON-NLS-1$

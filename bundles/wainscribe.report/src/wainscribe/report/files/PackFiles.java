@@ -7,6 +7,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 import wainscribe.drawing.elevation.ElevationDrawing;
 import wainscribe.drawing.elevation.ElevationOptions;
@@ -21,7 +22,9 @@ import wainscribe.report.html.PackPage;
 import wainscribe.report.pdf.CutSheet;
 import wainscribe.report.pdf.PackBook;
 import wainscribe.report.pdf.PieceLabels;
+import wainscribe.report.pdf.StoryStickSheets;
 import wainscribe.report.view.PackView;
+import wainscribe.report.view.StickView;
 import wainscribe.takeoff.TakeoffWorkbook;
 
 /** Writes the single files of a pack into a draft folder. */
@@ -68,6 +71,13 @@ public final class PackFiles {
 	public void cutSheet(PackView view, Path draft) throws IOException {
 		try (OutputStream out = Files.newOutputStream(draft.resolve("cut-sheet.pdf"))) { //$NON-NLS-1$
 			new CutSheet().write(view.title(), view.unit(), view.cutting(), PaperSize.small(unit()), out);
+		}
+	}
+
+	/** Writes {@code story-sticks.pdf}. */
+	public void storySticks(PackView view, List<StickView> sticks, Path draft) throws IOException {
+		try (OutputStream out = Files.newOutputStream(draft.resolve("story-sticks.pdf"))) { //$NON-NLS-1$
+			new StoryStickSheets(unit()).write(view.title(), sticks, out);
 		}
 	}
 

@@ -26,6 +26,10 @@ final class Ink {
 		return Style.stroked(LINE, 0.2);
 	}
 
+	static Style line() {
+		return Style.stroked(TEXT, 0.25);
+	}
+
 	static Tone severity(String word) {
 		return switch (word) {
 			case "error" -> ERROR;

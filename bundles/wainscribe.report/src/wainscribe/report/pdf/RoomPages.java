@@ -86,8 +86,10 @@ final class RoomPages {
 			for (ElevationView wall : room.elevations()) {
 				setOut(wall);
 			}
+			sentences("Blocks and sticks to cut for the set-out", room.spacers());
 		}
 		pieces(room, unit);
+		sentences("Corner and plinth blocks", room.blocks());
 		shopping(room);
 	}
 
@@ -109,7 +111,7 @@ final class RoomPages {
 		}
 		flow.newPage();
 		flow.heading(room.name() + ": pieces to cut", 6.5, Ink.TEXT);
-		flow.paragraph("Lengths in " + unit + " from long point to long point; angles are turned from a square cut.",
+		flow.paragraph("Lengths in " + unit + " from long point to long point; angles are turned from a square cut and rounded to the saw's scale; open: what that leaves at the joint at most.",
 				Ink.SMALL, Ink.SOFT);
 		new TablePrinter(flow, List.of(Column.right("Count", 1), Column.right("Length", 1.6), Column.left("Moulding", 2.4),
 				Column.left("Left or lower end", 2.6), Column.left("Right or upper end", 2.6), Column.left("Pieces", 4)))

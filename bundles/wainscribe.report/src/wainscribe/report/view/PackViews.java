@@ -82,7 +82,7 @@ public final class PackViews {
 		return new RoomView(id, room.name().isEmpty() ? "Room" : room.name(), facts.measured(room.design().room()),
 				facts.proposed(room.design().layout()), facts.open(room.design().layout()),
 				plans.stream().map(plan -> elevations.of(plan, colours, wording)).toList(), pieces.of(room.cutList()), room.cutList().pieces().size(),
-				pieces.removals(room.cutList()),
+				pieces.removals(room.cutList()), new StickViews(wording.unit()).spacers(room), pieces.blocks(room.cutList()),
 				takeoff.stream().flatMap(one -> quantities.of(one.lines()).stream()).toList(),
 				takeoff.stream().map(one -> quantities.total(one.totals())).findFirst().orElse(""), colours.views(),
 				room.findings().stream().map(FindingView::of).toList());

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.report.view;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +11,7 @@ import wainscribe.fabrication.CutList;
 import wainscribe.fabrication.Piece;
 import wainscribe.fabrication.PieceEnd;
 import wainscribe.fabrication.Removal;
+import wainscribe.fabrication.SawSetting;
 
 /** Makes the rows of pieces to cut. */
 record PieceRows(Wording wording, UnaryOperator<String> profileName) {
@@ -35,24 +34,28 @@ record PieceRows(Wording wording, UnaryOperator<String> profileName) {
 		return new PieceRow(labels.size(), cut.length(), cut.profile(), cut.start(), cut.end(), PieceNames.together(labels), cut.notes());
 	}
 
-	/** Writes what an end meets and how the saw is set for it. */
+	/** Writes what an end meets, how the saw is set for it on its scale, and what the rounding leaves open. */
 	static String end(PieceEnd end) {
 		StringBuilder text = new StringBuilder(end.joint().word());
-		if (!degrees(end.turn()).equals("0")) {
-			text.append(' ').append(degrees(end.turn())).append('\u00b0');
+		SawSetting setting = end.setting();
+		if (setting.turn().signum() != 0) {
+			text.append(' ').append(Wording.number(setting.turn())).append('\u00b0');
 		}
-		if (!degrees(end.tilt()).equals("0")) {
-			text.append(", tilt ").append(degrees(end.tilt())).append('\u00b0');
+		if (setting.tilt().signum() != 0) {
+			text.append(", tilt ").append(Wording.number(setting.tilt())).append('\u00b0');
 		}
 		if (!end.longSide().word().isEmpty()) {
 			text.append(", long at ").append(end.longSide().word());
 		}
+		if (setting.opening().signum() != 0) {
+			text.append(", open up to ").append(Wording.number(setting.opening())).append(" mm");
+		}
 		return text.toString();
 	}
 
-	/** Tenths of a degree are as fine as a saw is set. */
-	private static String degrees(BigDecimal angle) {
-		return Wording.number(angle.setScale(1, RoundingMode.HALF_UP));
+	List<String> blocks(CutList list) {
+		return list.blocks().stream().map(block -> Wording.sentence(block.use().word()) + " " + wording.mark(block.width()) + " \u00d7 "
+				+ wording.mark(block.thickness()) + ", " + wording.mark(block.height()) + " high: " + block.where()).toList();
 	}
 
 	List<String> removals(CutList list) {

@@ -15,6 +15,8 @@ import java.util.List;
  * @param pieces     pieces to cut, equal ones together
  * @param pieceCount number of all pieces
  * @param removals   moulding that comes off first
+ * @param spacers    blocks and sticks to cut for the set-out
+ * @param blocks     corner and plinth blocks that runs stop at
  * @param quantities what it takes, bought for itself
  * @param total      sum of the priced quantities
  * @param paints     paints that hold in it
@@ -22,7 +24,7 @@ import java.util.List;
  */
 public record RoomView(String id, String name, List<Fact> measured, List<Fact> proposed, List<String> open,
 		List<ElevationView> elevations, List<PieceRow> pieces, int pieceCount,
-		List<String> removals, List<QuantityRow> quantities,
+		List<String> removals, List<String> spacers, List<String> blocks, List<QuantityRow> quantities,
 		String total, List<PaintView> paints, List<FindingView> findings) {
 
 	/** Copies the lists. */
@@ -33,6 +35,8 @@ public record RoomView(String id, String name, List<Fact> measured, List<Fact> p
 		elevations = List.copyOf(elevations);
 		pieces = List.copyOf(pieces);
 		removals = List.copyOf(removals);
+		spacers = List.copyOf(spacers);
+		blocks = List.copyOf(blocks);
 		quantities = List.copyOf(quantities);
 		paints = List.copyOf(paints);
 		findings = List.copyOf(findings);
