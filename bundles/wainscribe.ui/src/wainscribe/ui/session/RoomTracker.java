@@ -27,17 +27,20 @@ public final class RoomTracker implements IPartListener2, ISelectionListener {
 	private HomeSession home;
 
 	/**
-	 * Starts to follow.
+	 * Starts to follow; knows at once what is looked at.
 	 *
 	 * @param page    the window's page
-	 * @param changed told when it is another room or home
+	 * @param changed told when it is another room or home than when the tracker was made, or than the last time
 	 */
 	public RoomTracker(IWorkbenchPage page, Runnable changed) {
 		this.page = requireNonNull(page);
 		this.changed = requireNonNull(changed);
 		page.addPartListener(this);
 		page.addSelectionListener(this);
-		lookAtEditor();
+		// whoever makes a tracker can't be told before it has it: an editor may be open already
+		RoomSession shown = Adapters.adapt(page.getActiveEditor(), RoomSession.class);
+		room = shown;
+		home = shown == null ? null : shown.homeSession();
 	}
 
 	/** Returns the room; empty if there is none, or a whole home is looked at. */
