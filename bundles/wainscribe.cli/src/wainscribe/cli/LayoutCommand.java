@@ -48,7 +48,9 @@ final class LayoutCommand implements Callable<Integer> {
 			"Gap between frames instead of the brief's; between strips, the clear width to aim at." })
 	private String gap;
 
-	@Option(names = "--profile", paramLabel = "ID", description = "Profile of the frames or strips instead of the brief's.")
+	@Option(names = "--profile", paramLabel = "ID", description = {
+			"Profile of the frames or strips instead of the brief's: of the suite, of a plug-in, of a file in the home,",
+			"or a shape in a size such as ogee-40x15." })
 	private String profile;
 
 	@Option(names = "--apply", description = {

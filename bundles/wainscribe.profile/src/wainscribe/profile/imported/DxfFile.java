@@ -58,7 +58,7 @@ final class DxfFile {
 	private List<DxfGroup> groups() throws IOException {
 		// Old files are in an 8-bit code page; only letters of names differ, which are not read.
 		List<String> lines = Files.readAllLines(file, StandardCharsets.ISO_8859_1);
-		if (lines.isEmpty() || lines.getFirst().startsWith("AutoCAD Binary")) { //$NON-NLS-1$
+		if (lines.isEmpty() || lines.getFirst().contains("Binary DXF")) { //$NON-NLS-1$
 			throw new SectionImportException(file, 1, "no text; expected a DXF file in text form"); //$NON-NLS-1$
 		}
 		List<DxfGroup> groups = new ArrayList<>();

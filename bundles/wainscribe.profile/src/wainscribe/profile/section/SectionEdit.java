@@ -125,7 +125,7 @@ public record SectionEdit(ProfileSection section) {
 		return new CurveSegment(leaves.start(), leaves.first(), ends.second(), ends.end());
 	}
 
-	/** Draws a straight line on from the end of an open outline; refuses a closed one. */
+	/** Draws a segment on, from the end of an open outline without a back; refuses any other. */
 	public ProfileSection append(Segment segment) {
 		List<Segment> ring = section.outline();
 		if (!ring.isEmpty() && isClosed(ring) || !section.back().isEmpty()) {
