@@ -36,7 +36,12 @@ public final class SurveyText {
 		for (SurveyProblem problem : survey.problems()) {
 			text.append("note: ").append(problem.inFile(survey.file())).append('\n'); //$NON-NLS-1$
 		}
-		text.append(result.changes().size()).append(" changes, ").append(result.rooms().size()).append(" rooms in the home\n"); //$NON-NLS-1$ //$NON-NLS-2$
+		text.append(count(result.changes().size(), "change")).append(", ").append(count(result.rooms().size(), "room")) //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+				.append(" in the home\n"); //$NON-NLS-1$
 		return text.toString();
+	}
+
+	private static String count(int number, String what) {
+		return number + " " + what + (number == 1 ? "" : "s"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 	}
 }
