@@ -54,8 +54,9 @@ public final class CentreEditPart extends ThingEditPart {
 	protected void refreshVisuals() {
 		LineFigure figure = (LineFigure) getFigure();
 		figure.setColours(Appearance.colour(table().colours().rulerInk()), Appearance.colour(table().colours().ruler()));
-		figure.setNote(AxisText.note(AxisText.fits(table().design(), wall(), getModel().at()), table().units()),
-				new LinePlaces(table(), wall()).noteRow(getModel().at()));
+		LinePlaces places = new LinePlaces(table(), wall());
+		figure.setNote(places.noteOr(AxisText.note(AxisText.fits(table().design(), wall(), getModel().at()), table().units())),
+				places.noteRow(getModel().at()));
 		super.refreshVisuals();
 	}
 

@@ -67,7 +67,8 @@ public final class LineEditPart extends ThingEditPart {
 		LinePlaces places = new LinePlaces(table(), wall());
 		figure.setColours(Appearance.colour(getModel().isAxis() ? table().colours().rulerInk() : table().colours().guide()),
 				Appearance.colour(table().colours().ruler()));
-		figure.setNote(getModel().isAxis() ? AxisText.note(AxisText.fits(table().design(), wall(), at()), table().units()) : "", //$NON-NLS-1$
+		figure.setNote(getModel().isAxis()
+				? places.noteOr(AxisText.note(AxisText.fits(table().design(), wall(), at()), table().units())) : "", //$NON-NLS-1$
 				places.noteRow(at()));
 		super.refreshVisuals();
 	}

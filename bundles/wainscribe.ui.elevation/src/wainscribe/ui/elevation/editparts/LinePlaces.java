@@ -21,6 +21,7 @@ final class LinePlaces {
 	private static final int BEYOND = 14;
 	private static final int UNDER_CEILING = 3;
 	private static final int ROOM_FOR_NOTE = 96;
+	private static final int ROOM_FOR_WORDS = 120;
 	private static final int ROW = 22;
 	private static final int ROWS = 3;
 
@@ -42,6 +43,11 @@ final class LinePlaces {
 
 	Rectangle level(Length at, int reach) {
 		return new Rectangle(wall.x - BEYOND, place.y(at) - reach, wall.width + 2 * BEYOND, 2 * reach + 1).intersect(extent);
+	}
+
+	/** On a wall drawn small words would hide more than they tell. */
+	String noteOr(String note) {
+		return wall.height < ROOM_FOR_WORDS ? "" : note; //$NON-NLS-1$
 	}
 
 	/** Words of axes that stand close together are written under each other. */

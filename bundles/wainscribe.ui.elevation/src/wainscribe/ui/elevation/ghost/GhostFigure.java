@@ -19,6 +19,8 @@ final class GhostFigure extends Figure {
 	private static final int OPAQUE = 255;
 	private static final int[] DASHES = { 5, 3 };
 	private static final int PAD = 5;
+	/** On a wall drawn so small the name would hide the rest. */
+	private static final int SMALL = 120;
 	private static final int INSET = 6;
 
 	private final List<PointList> outlines;
@@ -62,6 +64,9 @@ final class GhostFigure extends Figure {
 		graphics.setAlpha(OPAQUE);
 		graphics.setLineStyle(Graphics.LINE_SOLID);
 		Dimension size = FigureUtilities.getTextExtents(name, font);
+		if (size.width > wall.width / 2 || wall.height < SMALL) {
+			return;
+		}
 		Rectangle place = new Rectangle(wall.right() - size.width - 2 * PAD - INSET, wall.y + INSET, size.width + 2 * PAD,
 				size.height + PAD);
 		graphics.setBackgroundColor(ground);
