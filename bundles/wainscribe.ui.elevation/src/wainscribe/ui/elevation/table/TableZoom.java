@@ -29,7 +29,9 @@ public final class TableZoom {
 	private static final double STEP = 1.25;
 	private static final double LEAST = PIXELS_PER_MILLIMETRE / 400;
 	private static final double MOST = PIXELS_PER_MILLIMETRE;
-	private static final int PASSES = 9;
+	private static final int PASSES = 6;
+	/** Two scales as near as this look the same. */
+	private static final double NEAR = 0.002;
 	private static final int ROOM_TO_SPARE = 12;
 	/** Nobody is shown less than this without asking: the numbers can be read. */
 	private static final double READABLE = PIXELS_PER_MILLIMETRE / 60;
@@ -124,24 +126,34 @@ public final class TableZoom {
 		scrollTo(new Point(x, y));
 	}
 
-	/** What the writing takes does not grow with the scale, so the largest scale at which both fit is searched for. */
+	/** What the writing takes hardly changes with the scale, so a few looks at it find the scale at which both fit. */
 	private void fit(List<Wall> walls, double least) {
 		Rectangle view = viewport().getClientArea();
 		if (walls.isEmpty() || view.width <= 0 || view.height <= 0) {
 			return;
 		}
-		double low = least;
-		double high = MOST;
+		double scale = table.scale();
 		for (int pass = 0; pass < PASSES; pass++) {
-			double middle = Math.sqrt(low * high);
-			Dimension size = table.sizeAt(walls, middle);
-			boolean fits = size.width <= view.width && size.height <= view.height;
-			low = fits ? middle : low;
-			high = fits ? high : middle;
+			double next = Math.max(least, Math.min(MOST, fitting(walls, scale, view)));
+			boolean near = Math.abs(next / scale - 1) < NEAR;
+			scale = next;
+			if (near) {
+				break;
+			}
 		}
-		table.setScale(low);
+		table.setScale(scale);
 		viewer.flush();
 		tell();
+	}
+
+	/** Returns the scale at which walls fit if their writing takes as much as at another scale. */
+	private double fitting(List<Wall> walls, double scale, Rectangle view) {
+		Dimension size = table.sizeAt(walls, scale);
+		double width = walls.stream().mapToDouble(wall -> bounds(wall).width()).sum();
+		double height = walls.stream().mapToDouble(wall -> bounds(wall).height()).max().orElse(0);
+		double along = (view.width - (size.width - width * scale)) / Math.max(1, width);
+		double up = (view.height - (size.height - height * scale)) / Math.max(1, height);
+		return Math.min(along, up);
 	}
 
 	private Bounds bounds(Wall wall) {
