@@ -85,11 +85,13 @@ public final class Messages extends NLS {
 	public static String ProfilePropertySource_ChangeName;
 	public static String ProfilePropertySource_ChangeSupply;
 	public static String ProfilePropertySource_ChangeUses;
+	public static String ProfilePropertySource_Coped;
 	public static String ProfilePropertySource_Coping;
 	public static String ProfilePropertySource_Face;
 	public static String ProfilePropertySource_Finish;
 	public static String ProfilePropertySource_Girth;
 	public static String ProfilePropertySource_Material;
+	public static String ProfilePropertySource_Mitred;
 	public static String ProfilePropertySource_Name;
 	public static String ProfilePropertySource_No;
 	public static String ProfilePropertySource_NotRecorded;

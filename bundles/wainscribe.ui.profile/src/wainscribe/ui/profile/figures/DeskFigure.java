@@ -50,6 +50,6 @@ public final class DeskFigure extends FreeformLayer {
 		Rectangle seen = graphics.getClip(new Rectangle());
 		backdrop.paint(graphics);
 		new GridPainter(graphics, colours).paint(picture.fine(), picture.numbered(), seen);
-		new SectionPainter(graphics, colours).paint(picture, seen);
+		new SectionPainter(graphics, colours).paint(picture, seen, backdrop.image() != null);
 	}
 }

@@ -22,6 +22,7 @@ final class SectionPainter {
 	private static final int WALL = 14;
 	private static final int SLANT = 7;
 	private static final int SOLID_ALPHA = 150;
+	private static final int TINT_ALPHA = 45;
 
 	private final Graphics graphics;
 	private final TableColours colours;
@@ -31,11 +32,12 @@ final class SectionPainter {
 		this.colours = colours;
 	}
 
-	void paint(DeskPicture picture, Rectangle seen) {
+	/** Paints; over a backdrop the section is only tinted. */
+	void paint(DeskPicture picture, Rectangle seen, boolean overPicture) {
 		graphics.setAntialias(SWT.ON);
 		wall(seen);
 		if (picture.solid().size() > 2) {
-			fill(picture.solid());
+			fill(picture.solid(), overPicture ? TINT_ALPHA : SOLID_ALPHA);
 		}
 		graphics.setLineCap(SWT.CAP_ROUND);
 		graphics.setLineJoin(SWT.JOIN_ROUND);
@@ -62,11 +64,11 @@ final class SectionPainter {
 		graphics.drawLine(0, seen.y, 0, seen.bottom());
 	}
 
-	private void fill(List<Point> outline) {
+	private void fill(List<Point> outline, int alpha) {
 		Path path = path(outline);
 		try {
 			path.close();
-			graphics.setAlpha(SOLID_ALPHA);
+			graphics.setAlpha(alpha);
 			graphics.setBackgroundColor(Appearance.colour(colours.drawing().trim().mixed(colours.drawing().accent(), 0.22)));
 			graphics.fillPath(path);
 			graphics.setAlpha(255);

@@ -20,7 +20,7 @@ import wainscribe.ui.drafting.appearance.TableColours;
 public final class SectionPreview extends Canvas {
 
 	private static final int EDGE = 18;
-	private static final double CHORDS = 0.02;
+	private static final double CHORDS = 0.2;
 
 	private ProfileSection section = ProfileSection.EMPTY;
 
@@ -78,7 +78,7 @@ public final class SectionPreview extends Canvas {
 		Spot start = section.outline().getFirst().start().spot();
 		path.moveTo((float) (left + start.y() * scale), (float) (bottom - start.x() * scale));
 		for (Segment segment : section.outline()) {
-			for (Spot spot : segment.chords(CHORDS)) {
+			for (Spot spot : segment.chords(CHORDS / scale)) {
 				path.lineTo((float) (left + spot.y() * scale), (float) (bottom - spot.x() * scale));
 			}
 		}

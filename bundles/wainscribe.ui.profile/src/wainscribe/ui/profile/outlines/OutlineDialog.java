@@ -19,7 +19,6 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 
-import wainscribe.model.length.LengthFormat;
 import wainscribe.model.length.LengthUnit;
 import wainscribe.profile.imported.SectionImport;
 import wainscribe.profile.imported.SectionImportException;
@@ -28,6 +27,7 @@ import wainscribe.profile.section.SectionBox;
 import wainscribe.profile.section.SectionCheck;
 import wainscribe.ui.profile.Messages;
 import wainscribe.ui.profile.newprofile.SectionPreview;
+import wainscribe.ui.profile.words.NodeWords;
 
 /** Asks for the unit of a drawing, and shows how large its section would be. */
 public final class OutlineDialog extends TitleAreaDialog {
@@ -101,8 +101,8 @@ public final class OutlineDialog extends TitleAreaDialog {
 		try {
 			section = new SectionImport(DrawingUnit.values()[units.getSelectionIndex()].millimetres()).read(file);
 			SectionBox box = section.box();
-			size.setText(NLS.bind(Messages.OutlineDialog_Measures, LengthFormat.asTapeMark(box.width(), unit),
-					LengthFormat.asTapeMark(box.projection(), unit)));
+			size.setText(NLS.bind(Messages.OutlineDialog_Measures, NodeWords.measured(box.width().approximateMillimetres(), unit),
+					NodeWords.measured(box.projection().approximateMillimetres(), unit)));
 			setErrorMessage(null);
 			String fault = new SectionCheck().firstFault(section).orElse(null);
 			setMessage(fault == null ? Messages.OutlineDialog_Sound : NLS.bind(Messages.OutlineDialog_ToMend, fault),

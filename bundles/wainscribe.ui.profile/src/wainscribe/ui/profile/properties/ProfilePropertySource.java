@@ -13,13 +13,13 @@ import org.eclipse.ui.views.properties.PropertyDescriptor;
 import wainscribe.model.Material;
 import wainscribe.model.ProfileUse;
 import wainscribe.model.WainscribePackage.Literals;
-import wainscribe.model.length.LengthFormat;
 import wainscribe.profile.FinishState;
 import wainscribe.profile.SupplyLength;
 import wainscribe.profile.section.ProfileSection;
 import wainscribe.ui.profile.Messages;
 import wainscribe.ui.profile.session.ProfileDraft;
 import wainscribe.ui.profile.session.ProfileSession;
+import wainscribe.ui.profile.words.NodeWords;
 import wainscribe.ui.profile.words.SectionNumbers;
 import wainscribe.ui.properties.ChoiceDescriptor;
 import wainscribe.ui.properties.Choices;
@@ -79,11 +79,11 @@ final class ProfilePropertySource extends CommandPropertySource {
 			case MATERIAL -> draft.data().material();
 			case FINISH -> draft.data().finish();
 			case SUPPLY -> draft.data().supply();
-			case FACE -> LengthFormat.asShown(sound.box().width(), session.units());
-			case PROJECTION -> LengthFormat.asShown(sound.box().projection(), session.units());
+			case FACE -> NodeWords.measured(sound.box().width().approximateMillimetres(), session.units());
+			case PROJECTION -> NodeWords.measured(sound.box().projection().approximateMillimetres(), session.units());
 			case GIRTH -> SectionNumbers.girth(sound, session.units());
 			case AREA -> SectionNumbers.area(sound, session.units());
-			case COPING -> SectionNumbers.coping(sound);
+			case COPING -> sound.canBeCoped() ? Messages.ProfilePropertySource_Coped : Messages.ProfilePropertySource_Mitred;
 		};
 	}
 

@@ -8,7 +8,6 @@ import java.util.Locale;
 
 import org.eclipse.osgi.util.NLS;
 
-import wainscribe.model.length.LengthFormat;
 import wainscribe.model.length.LengthUnit;
 import wainscribe.profile.section.ProfileSection;
 import wainscribe.profile.section.SectionFault;
@@ -29,8 +28,8 @@ public final class SectionNumbers {
 	public static String line(ProfileSession session) {
 		ProfileSection section = session.sound();
 		LengthUnit unit = session.units();
-		return String.join(BETWEEN, List.of(NLS.bind(Messages.SectionNumbers_Face, LengthFormat.asShown(section.box().width(), unit)),
-				NLS.bind(Messages.SectionNumbers_Projection, LengthFormat.asShown(section.box().projection(), unit)),
+		return String.join(BETWEEN, List.of(NLS.bind(Messages.SectionNumbers_Face, NodeWords.measured(section.box().width().approximateMillimetres(), unit)),
+				NLS.bind(Messages.SectionNumbers_Projection, NodeWords.measured(section.box().projection().approximateMillimetres(), unit)),
 				NLS.bind(Messages.SectionNumbers_Girth, girth(section, unit)),
 				NLS.bind(Messages.SectionNumbers_Area, area(section, unit)), coping(section)));
 	}
@@ -58,8 +57,7 @@ public final class SectionNumbers {
 		return NLS.bind(unit == LengthUnit.INCH ? Messages.SectionNumbers_SquareInches : Messages.SectionNumbers_SquareCentimetres, number);
 	}
 
-	/** Returns whether inside corners can be coped. */
-	public static String coping(ProfileSection section) {
+	private static String coping(ProfileSection section) {
 		return section.canBeCoped() ? Messages.SectionNumbers_Copes : Messages.SectionNumbers_MitreOnly;
 	}
 }
