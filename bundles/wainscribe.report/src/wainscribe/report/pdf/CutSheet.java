@@ -65,6 +65,7 @@ public final class CutSheet {
 			flow.heading("Buy", 6.5, Ink.TEXT);
 			for (Fact line : plan.buys()) {
 				ticked(flow, line.name() + "   " + line.value(), PLAIN);
+				flow.drop(1.6);
 			}
 		}
 		List<BarView> bars = plan.bars().isEmpty() ? plan.accepted() : plan.bars();

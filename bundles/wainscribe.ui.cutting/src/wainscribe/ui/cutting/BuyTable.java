@@ -18,10 +18,10 @@ import wainscribe.ui.SpokenName;
 /** The lengths that a plan buys. */
 final class BuyTable {
 
-	private static final int NARROW = 10;
-	private static final int MIDDLE = 18;
-	private static final int WIDE = 36;
-	private static final int LEAST = 44;
+	private static final int NARROW = 14;
+	private static final int MIDDLE = 16;
+	private static final int WIDE = 44;
+	private static final int LEAST = 48;
 
 	private final Composite body;
 	private final Table table;
@@ -35,7 +35,7 @@ final class BuyTable {
 		column(layout, Messages.BuyTable_Count, SWT.RIGHT, NARROW);
 		column(layout, Messages.BuyTable_Length, SWT.RIGHT, MIDDLE);
 		column(layout, Messages.BuyTable_Moulding, SWT.LEFT, WIDE);
-		column(layout, Messages.BuyTable_Each, SWT.RIGHT, MIDDLE);
+		column(layout, Messages.BuyTable_Each, SWT.RIGHT, NARROW);
 		column(layout, Messages.BuyTable_Total, SWT.RIGHT, MIDDLE);
 		SpokenName.give(table, Messages.BuyTable_Name);
 	}
@@ -54,8 +54,8 @@ final class BuyTable {
 		table.removeAll();
 		for (BuyLine line : lines) {
 			TableItem row = new TableItem(table, SWT.NONE);
-			row.setText(new String[] { String.valueOf(line.count()), words.length(line), words.of(line.kind()), words.money(line.price()),
-					words.money(line.total()) });
+			row.setText(new String[] { String.valueOf(line.count()), words.length(line), words.of(line.kind()), words.amount(line.price()),
+					words.amount(line.total()) });
 		}
 	}
 }

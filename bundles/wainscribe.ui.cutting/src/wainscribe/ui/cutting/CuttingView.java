@@ -39,13 +39,14 @@ public final class CuttingView extends ViewPart implements ISelectionListener {
 	/** Id of the view. */
 	public static final String ID = "wainscribe.ui.cutting"; //$NON-NLS-1$
 
-	private static final int[] BARS_AND_LIST = { 68, 32 };
+	private static final int[] BARS_AND_LIST = { 58, 42 };
 
 	private final StackLayout pages = new StackLayout();
 	private PlanSource source;
 	private Composite body;
 	private Composite planPage;
 	private Label remarks;
+	private Composite emptyPage;
 	private Label empty;
 	private BarsCanvas bars;
 	private BuyTable list;
@@ -61,7 +62,10 @@ public final class CuttingView extends ViewPart implements ISelectionListener {
 		reveal = new PieceReveal(getSite().getPage());
 		source = new PlanSource(parent.getDisplay(), this::refresh);
 		createPlanPage();
-		empty = new Label(body, SWT.WRAP);
+		emptyPage = new Composite(body, SWT.NONE);
+		GridLayoutFactory.fillDefaults().margins(16, 14).applyTo(emptyPage);
+		empty = new Label(emptyPage, SWT.WRAP);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(empty);
 		history = HistoryActions.install(getViewSite().getActionBars());
 		actions = new CuttingActions(getSite().getShell(), source);
 		actions.fill(getViewSite().getActionBars().getToolBarManager());
@@ -154,6 +158,10 @@ public final class CuttingView extends ViewPart implements ISelectionListener {
 	}
 
 	private void look() {
+		if (tracker == null) {
+			// it tells of the open editor while it is being made
+			return;
+		}
 		HomeSession home = tracker.home().orElse(null);
 		history.follow(home == null ? null : home.commandStack());
 		source.follow(home);
@@ -172,9 +180,10 @@ public final class CuttingView extends ViewPart implements ISelectionListener {
 			show(home, plan.get());
 		} else {
 			setContentDescription(""); //$NON-NLS-1$
-			empty.setText(why(home));
+			empty.setText(why(home).replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
+			emptyPage.layout();
 		}
-		pages.topControl = shown ? planPage : empty;
+		pages.topControl = shown ? planPage : emptyPage;
 		body.layout();
 	}
 

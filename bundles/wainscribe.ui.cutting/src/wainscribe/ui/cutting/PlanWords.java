@@ -86,13 +86,14 @@ record PlanWords(ProfileCatalogue profiles, LengthUnit unit, String currency) {
 		return LengthFormat.asShown(line.length(), unit);
 	}
 
-	/** Writes an amount, or that there is none. */
+	/** Writes an amount with its currency. */
 	String money(BigDecimal amount) {
-		if (amount == null) {
-			return Messages.BuyTable_NoPrice;
-		}
-		String text = amount.setScale(CENTS, RoundingMode.HALF_UP).toPlainString();
-		return currency.isEmpty() ? text : text + ' ' + currency;
+		return currency.isEmpty() ? amount(amount) : amount(amount) + ' ' + currency;
+	}
+
+	/** Writes an amount without its currency, or that there is none. */
+	String amount(BigDecimal amount) {
+		return amount == null ? Messages.BuyTable_NoPrice : amount.setScale(CENTS, RoundingMode.HALF_UP).toPlainString();
 	}
 
 	private static String source(PlannedBar bar) {
