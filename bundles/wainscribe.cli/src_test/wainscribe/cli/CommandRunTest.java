@@ -160,12 +160,12 @@ class CommandRunTest {
 		refused("option --colour: expected one of [--format, --help, --home, --room, --units, --version]", "check", "--home",
 				home.toString(), "--colour");
 		refused("\"loft\": expected one of [--format, --help, --home,", "survey", "a.csv", "loft", "--home", home.toString());
-		refused("command \"measure\": expected one of survey, layout, check, cut, takeoff, pack or --help", "measure");
+		refused("command \"measure\": expected one of survey, layout, check, cut, finish, takeoff, pack or --help", "measure");
 		refused("Invalid value for option '--out': \"\": expected the name of a file or folder", "pack", "--home", home.toString(),
 				"--out", "");
 		refused("option --xlsx: \"" + home.resolve("wainscribe.home") + "\": expected a file that ends in .xlsx", "takeoff", "--home",
 				home.toString(), "--xlsx", home.resolve("wainscribe.home").toString());
-		refused("a command is missing; expected one of survey, layout, check, cut, takeoff, pack or --help");
+		refused("a command is missing; expected one of survey, layout, check, cut, finish, takeoff, pack or --help");
 		refused("holds no home; expected the file wainscribe.home", "check", "--home", folder.toString());
 		refused("row 4, column height", "survey", Files.writeString(folder.resolve("bad.csv"), SIXTY.replace(",96,", ",96 1/0,")).toString(),
 				"--home", folder.resolve("never").toString());
@@ -175,7 +175,7 @@ class CommandRunTest {
 
 	@Test
 	void everyCommandHasHelp() {
-		for (String command : List.of("survey", "layout", "check", "cut", "takeoff", "pack")) {
+		for (String command : List.of("survey", "layout", "check", "cut", "finish", "takeoff", "pack")) {
 			Outcome help = run(command, "--help");
 			assertEquals(0, help.code);
 			assertTrue(help.out.contains("--format") && help.out.contains("--units"), help.out);
