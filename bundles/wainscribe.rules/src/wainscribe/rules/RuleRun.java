@@ -64,7 +64,12 @@ final class RuleRun implements RuleContext {
 
 	@Override
 	public String say(String pattern, Object... figures) {
-		return NLS.bind(pattern, new FigureText(unit(), ownLengths()).of(figures));
+		Object[] texts = new FigureText(unit(), ownLengths()).of(figures);
+		String sentence = pattern;
+		for (int i = 0; i < texts.length; i++) {
+			sentence = figures[i] instanceof String name ? RepeatedWord.without(sentence, i, name) : sentence;
+		}
+		return NLS.bind(sentence, texts);
 	}
 
 	@Override

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 
 import wainscribe.layout.EffectiveBrief;
 import wainscribe.layout.brief.PracticeDefaults;
+import wainscribe.layout.clearance.Blockers;
 import wainscribe.layout.pattern.StripRhythm;
 import wainscribe.layout.pattern.TierBand;
 import wainscribe.layout.pattern.TrimHeights;
@@ -43,7 +44,7 @@ public record RoomSite(EffectiveBrief brief, WallPattern pattern, TrimHeights he
 		PracticeDefaults practice = new PracticeDefaults(brief.units());
 		Limits limits = limits(brief, practice, pattern);
 		StripSizes strips = pattern.strips().map(rhythm -> strips(brief, practice, rhythm, limits.least())).orElse(null);
-		boolean combustible = Clearance.isCombustible(brief.material());
+		boolean combustible = Blockers.isCombustible(brief.material());
 		List<WallSite> walls = room.getWalls().stream()
 				.map(wall -> WallSite.of(wall, bands, railTop, combustible, limits, strips)).toList();
 		List<WallTask> tasks = walls.stream().map(WallSite::task).toList();
