@@ -54,8 +54,8 @@ public record HomePlan(CuttingDecisions decisions, List<PlannedBar> bars, List<P
 		return remainder.signum() > 0 && !remainder.isLessThan(decisions.shortestOffcut());
 	}
 
-	/** Tells whether it is proved that no plan costs less. */
+	/** Tells whether it is proved that no plan costs less; never where a price is missing. */
 	public boolean isCostProved() {
-		return optimal || unplaced.isEmpty() && unpriced.isEmpty() && cost.compareTo(lowerBound) == 0;
+		return unpriced.isEmpty() && (optimal || unplaced.isEmpty() && cost.compareTo(lowerBound) == 0);
 	}
 }

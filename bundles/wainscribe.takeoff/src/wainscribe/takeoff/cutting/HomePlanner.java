@@ -110,7 +110,7 @@ public final class HomePlanner {
 		List<PlannedPiece> unplaced = new ArrayList<>();
 		money.unplaced().forEach(piece -> unplaced.add(names.pieces.get(piece.label())));
 		lengths.unplaced().forEach(piece -> unplaced.add(names.pieces.get(piece.label())));
-		List<StockKind> unpriced = job.kinds().stream().filter(kind -> !kind.isPriced()).map(KindJob::kind).toList();
+		List<StockKind> unpriced = job.kinds().stream().filter(kind -> !kind.pieces().isEmpty() && !kind.isPriced()).map(KindJob::kind).toList();
 		return new HomePlan(job.decisions(), bars, job.accepted(), money.cost(), money.lowerBound(),
 				money.optimal() && lengths.optimal(), unplaced, unpriced);
 	}
