@@ -50,13 +50,13 @@ public record GapSpot(Wall wall, boolean upright, Outline area, Frames frames) {
 		return frames == Frames.HIGH || frames == Frames.BOTH && !at.minus(low).isLessThan(high.minus(at));
 	}
 
-	/** Returns the area when the gap is another and one edge stays. */
-	public Outline widened(Length gap, boolean high) {
+	/** Returns the edge that follows the pointer when the gap is another and its other edge stays: an outline without width. */
+	public Outline edge(Length gap, boolean high) {
 		if (upright) {
-			return high ? new Outline(area.x0(), area.y0(), area.x1(), area.y0().plus(gap))
-					: new Outline(area.x0(), area.y1().minus(gap), area.x1(), area.y1());
+			Length y = high ? area.y0().plus(gap) : area.y1().minus(gap);
+			return new Outline(area.x0(), y, area.x1(), y);
 		}
-		return high ? new Outline(area.x0(), area.y0(), area.x0().plus(gap), area.y1())
-				: new Outline(area.x1().minus(gap), area.y0(), area.x1(), area.y1());
+		Length x = high ? area.x0().plus(gap) : area.x1().minus(gap);
+		return new Outline(x, area.y0(), x, area.y1());
 	}
 }

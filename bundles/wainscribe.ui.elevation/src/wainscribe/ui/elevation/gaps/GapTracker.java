@@ -95,7 +95,7 @@ public final class GapTracker extends SelectEditPartTracker {
 		Length by = spot.upright() ? place.length(-moved.height) : place.length(moved.width);
 		boolean high = spot.followsHigh(spot.upright() ? place.yAt(grabbed().y) : place.xAt(grabbed().x));
 		Length gap = change.onTape(high ? start.plus(by) : start.minus(by));
-		return new Proposal(change.to(gap), spot.wall(), spot.widened(gap, high), null, null,
+		return new Proposal(change.to(gap), spot.wall(), spot.edge(gap, high), null, null,
 				design -> DragNotes.gap(design, spot, gap, table.units()));
 	}
 
