@@ -133,7 +133,7 @@ class LiningUpTest extends OpenEditor {
 		hand.drag(from, place.x(Length.ofInches(90)) - place.x(Length.ofInches(50)),
 				place.y(Length.ofInches(55)) - place.y(Length.ofInches(80)));
 		assertEquals(2, viewer.getSelectedEditParts().size());
-		assertTrue(viewer.getSelectedEditParts().containsAll(List.of(part(low), part(high))));
+		assertTrue(viewer.getSelectedEditParts().contains(part(low)) && viewer.getSelectedEditParts().contains(part(high)));
 		hand.click(from);
 		assertEquals(List.of(part(north)), viewer.getSelectedEditParts());
 	}
