@@ -142,7 +142,7 @@ class AxesAndGuidesTest extends OpenEditor {
 		hand.settle();
 		Placed outlet = north().getBoxes().get(0);
 		Projection place = table().placeOf(north());
-		hand.drag(hand.middle(part(outlet)), place.x(guide.getAt()) - place.x(outlet.getX()) + 4, 0);
+		hand.drag(hand.middle(part(outlet)), place.x(guide.getAt()) - place.x(outlet.getX()), 0);
 		assertEquals(guide.getAt(), outlet.getX(), "drawn to the guide");
 		table().overlays().show(Overlay.GUIDES, false);
 		hand.settle();
