@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.ui.cutting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +29,7 @@ import wainscribe.layout.RailBand;
 import wainscribe.takeoff.cutting.HomePlan;
 import wainscribe.takeoff.cutting.PlannedPiece;
 import wainscribe.ui.drafting.appearance.AppearanceWatch;
+import wainscribe.ui.home.HomeView;
 import wainscribe.ui.session.HistoryActions;
 import wainscribe.ui.session.HomeSession;
 import wainscribe.ui.session.RoomSession;
@@ -73,18 +75,24 @@ public final class CuttingView extends ViewPart implements ISelectionListener {
 		AppearanceWatch.follow(body, getSite(), bars::wear);
 		getSite().getPage().addPostSelectionListener(this);
 		tracker = new RoomTracker(getSite().getPage(), this::look);
+		if (tracker.home().isEmpty()) {
+			tracker.selectionChanged(null, getSite().getPage().getSelection(HomeView.ID));
+		}
 		look();
 	}
 
 	private void createPlanPage() {
 		planPage = new Composite(body, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(planPage);
-		remarks = new Label(planPage, SWT.WRAP);
-		GridDataFactory.fillDefaults().grab(true, false).indent(8, 4).applyTo(remarks);
 		SashForm split = new SashForm(planPage, SWT.HORIZONTAL);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(split);
 		bars = new BarsCanvas(split, new PieceGestures());
-		list = new BuyTable(split);
+		Composite side = new Composite(split, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(side);
+		list = new BuyTable(side);
+		GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 0).applyTo(list.control());
+		remarks = new Label(side, SWT.WRAP);
+		GridDataFactory.fillDefaults().grab(true, false).indent(8, 4).applyTo(remarks);
 		split.setWeights(BARS_AND_LIST);
 	}
 
@@ -200,11 +208,13 @@ public final class CuttingView extends ViewPart implements ISelectionListener {
 		PlanWords words = new PlanWords(session.profiles(), session.units(), currency);
 		boolean done = plan.bars().isEmpty() && plan.unplaced().isEmpty();
 		setContentDescription(done ? NLS.bind(Messages.CuttingView_AllCut, home) : words.summary(home, plan, source.isPlanning()));
-		String said = String.join("\n", words.remarks(plan)); //$NON-NLS-1$
+		List<String> lines = new ArrayList<>(words.remarks(plan));
+		lines.add(words.offcuts(session.home().getOffcuts()));
+		String said = String.join("\n", lines).strip(); //$NON-NLS-1$
 		remarks.setText(said.replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
 		remarks.setVisible(!said.isEmpty());
 		((GridData) remarks.getLayoutData()).exclude = said.isEmpty();
-		planPage.layout();
+		remarks.getParent().layout();
 		bars.show(plan, words);
 		list.show(plan.buys(), words);
 	}

@@ -43,7 +43,10 @@ final class Messages extends NLS {
 	public static String PlanWords_Cost;
 	public static String PlanWords_Missing;
 	public static String PlanWords_MissingMore;
+	public static String PlanWords_Offcut;
+	public static String PlanWords_Offcuts;
 	public static String PlanWords_Proved;
+	public static String PlanWords_ProvedPriced;
 	public static String PlanWords_Unpriced;
 	public static String PlanWords_Working;
 

@@ -5,9 +5,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 import org.eclipse.osgi.util.NLS;
 
+import wainscribe.model.StoredOffcut;
 import wainscribe.model.length.LengthFormat;
 import wainscribe.model.length.LengthUnit;
 import wainscribe.profile.ProfileCatalogue;
@@ -28,6 +30,7 @@ import wainscribe.takeoff.cutting.StockKind;
 record PlanWords(ProfileCatalogue profiles, LengthUnit unit, String currency) {
 
 	private static final int CENTS = 2;
+	private static final int MOST_NAMED = 4;
 
 	/** Says what the plan costs and how much is proved of it. */
 	String summary(String home, HomePlan plan, boolean working) {
@@ -35,8 +38,24 @@ record PlanWords(ProfileCatalogue profiles, LengthUnit unit, String currency) {
 		if (plan.isCostProved()) {
 			return NLS.bind(Messages.PlanWords_Proved, home, cost);
 		}
+		if (plan.unplaced().isEmpty() && plan.cost().signum() > 0 && plan.cost().compareTo(plan.lowerBound()) == 0) {
+			return NLS.bind(Messages.PlanWords_ProvedPriced, home, cost);
+		}
 		String bound = money(plan.lowerBound().setScale(CENTS, RoundingMode.FLOOR));
 		return NLS.bind(working ? Messages.PlanWords_Working : Messages.PlanWords_Best, new Object[] { home, cost, bound });
+	}
+
+	/** Says which offcuts are there; empty if there are none. */
+	String offcuts(List<StoredOffcut> offcuts) {
+		if (offcuts.isEmpty()) {
+			return ""; //$NON-NLS-1$
+		}
+		String named = offcuts.stream().limit(MOST_NAMED).filter(offcut -> offcut.getLength() != null && offcut.getMaterial() != null)
+				.map(offcut -> NLS.bind(Messages.PlanWords_Offcut, new Object[] { offcut.getName(),
+						LengthFormat.asShown(offcut.getLength(), unit), of(new StockKind(offcut.getProfile(), offcut.getMaterial())) }))
+				.collect(Collectors.joining("; ")); //$NON-NLS-1$
+		int more = offcuts.size() - MOST_NAMED;
+		return NLS.bind(Messages.PlanWords_Offcuts, more > 0 ? NLS.bind(Messages.PlanWords_MissingMore, named, more) : named);
 	}
 
 	/** Says what is missing or has no price. */
