@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.cutting.solver;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,8 @@ final class FixedBars {
 	private final List<DualCut> cuts;
 	private final ColumnGeneration generation;
 	private final SearchLimit limit;
+	private final double[] costs;
+	private final double[] missing;
 	private Packing found;
 
 	/**
@@ -39,6 +42,9 @@ final class FixedBars {
 		this.cuts = cuts;
 		this.limit = limit;
 		generation = new ColumnGeneration(task, pool, limit);
+		costs = task.bars().stream().mapToDouble(bar -> 1e-6 * bar.capacity()).toArray();
+		missing = new double[task.items()];
+		Arrays.fill(missing, 20 * Arrays.stream(costs).max().orElse(1));
 	}
 
 	Answer answer(long searchSteps) {
@@ -47,9 +53,9 @@ final class FixedBars {
 		if (keep(simple)) {
 			return Answer.found(found);
 		}
-		double[] missing = new double[task.items()];
-		Arrays.fill(missing, 1);
-		Relaxation relaxation = generation.solve(task, task.demands(), task.limits(), new double[task.bars().size()], missing,
+		double[] each = new double[task.items()];
+		Arrays.fill(each, 1);
+		Relaxation relaxation = generation.solve(task, task.demands(), task.limits(), new double[task.bars().size()], each,
 			ColumnGeneration.Goal.NOTHING_MISSING);
 		if (relaxation.cut().isPresent() && relaxation.cut().get().slack(task.limits()) < 0) {
 			return new Answer(PatternSearch.End.IMPOSSIBLE, Optional.empty(), relaxation.cut());
@@ -61,7 +67,9 @@ final class FixedBars {
 		}
 		if (end == PatternSearch.End.CUT_SHORT) {
 			SearchLimit part = limit.part(searchSteps);
-			quick = new PatternSearch(task, cuts, part);
+			List<DualCut> more = new ArrayList<>(cuts);
+			wasteCut().ifPresent(more::add);
+			quick = new PatternSearch(task, more, part);
 			end = quick.run();
 		}
 		return new Answer(end, end == PatternSearch.End.FOUND ? quick.packing() : Optional.empty(), Optional.empty());
@@ -74,11 +82,12 @@ final class FixedBars {
 		return found != null;
 	}
 
+	/** What the relaxation that wastes least says of patterns: those that waste much in its values can be left out. */
+	private Optional<DualCut> wasteCut() {
+		return generation.solve(task, task.demands(), task.limits(), costs, missing, ColumnGeneration.Goal.PROOF).cut();
+	}
+
 	private boolean dives() {
-		double[] costs = task.bars().stream().mapToDouble(bar -> 1e-6 * bar.capacity()).toArray();
-		double[] missing = new double[task.items()];
-		double most = Arrays.stream(costs).max().orElse(1);
-		Arrays.setAll(missing, i -> 20 * most);
 		Diving diving = new Diving(task, generation, limit, costs, missing);
 		for (int d = 0; d < DIVES && found == null && !limit.isReached(); d++) {
 			diving.dive(d == 0 ? -1 : (d - 1) / 2, 1 + (d - 1) % 2, this::keep);

@@ -17,6 +17,7 @@ public final class CuttingBenchmark {
 	private static final double OURS_SECONDS = 60;
 	private static final double GENERAL_SECONDS = 20;
 	private static final double SET_SECONDS = 60;
+	private static final double HOUSE_SECONDS = 15;
 	private static final int HOUSES = 9;
 	private static final int WARM_UP = 10;
 	private static final int SMALL = 150;
@@ -114,7 +115,7 @@ public final class CuttingBenchmark {
 	 */
 	public boolean houses(long seed) {
 		for (int i = 0; i < 3; i++) {
-			new TimedPlan(GeneratedJob.ofHouse(100_000 + i, LARGE), 10, true);
+			TimedPlan.ofProcessor(GeneratedJob.ofHouse(100_000 + i, LARGE), 5);
 		}
 		Samples gaps = new Samples();
 		Samples first = new Samples();
@@ -122,8 +123,8 @@ public final class CuttingBenchmark {
 		Samples provedGrowth = new Samples();
 		int proved = 0;
 		for (int i = 0; i < HOUSES; i++) {
-			TimedPlan small = new TimedPlan(GeneratedJob.ofHouse(seed + i, SMALL), OURS_SECONDS, true);
-			TimedPlan large = new TimedPlan(GeneratedJob.ofHouse(seed + i, LARGE), OURS_SECONDS, true);
+			TimedPlan small = TimedPlan.ofProcessor(GeneratedJob.ofHouse(seed + i, SMALL), HOUSE_SECONDS);
+			TimedPlan large = TimedPlan.ofProcessor(GeneratedJob.ofHouse(seed + i, LARGE), HOUSE_SECONDS);
 			gaps.add(100 * (large.plan().cost().doubleValue() / large.plan().lowerBound().doubleValue() - 1));
 			first.add(large.nanosWithin(CLOSE) / 1e6);
 			growth.add((double) large.nanosWithin(CLOSE) / small.nanosWithin(CLOSE));

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.benchmarks.cutting;
 
+import java.lang.management.ManagementFactory;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongSupplier;
 
 import wainscribe.cutting.CuttingJob;
 import wainscribe.cutting.CuttingPlan;
@@ -16,7 +18,8 @@ final class TimedPlan {
 	private record Step(long nanos, BigDecimal cost) {
 	}
 
-	private final long start = System.nanoTime();
+	private final LongSupplier clock;
+	private final long start;
 	private final List<Step> steps = new ArrayList<>();
 	private final CuttingPlan plan;
 	private final long nanos;
@@ -30,11 +33,22 @@ final class TimedPlan {
 	 * @param untilCostOnly whether to stop as soon as the cost is proved
 	 */
 	TimedPlan(CuttingJob job, double seconds, boolean untilCostOnly) {
+		this(job, seconds, untilCostOnly, System::nanoTime);
+	}
+
+	/** Plans a job by the processor time of this thread alone, so that other work on the machine does not count. */
+	static TimedPlan ofProcessor(CuttingJob job, double seconds) {
+		return new TimedPlan(job, seconds, true, ManagementFactory.getThreadMXBean()::getCurrentThreadCpuTime);
+	}
+
+	private TimedPlan(CuttingJob job, double seconds, boolean untilCostOnly, LongSupplier clock) {
+		this.clock = clock;
+		start = clock.getAsLong();
 		long end = start + (long) (seconds * 1e9);
 		plan = new CuttingPlanner().plan(job, new PlanWatch() {
 			@Override
 			public boolean stopped() {
-				return untilCostOnly && costNanos >= 0 || System.nanoTime() > end;
+				return untilCostOnly && costNanos >= 0 || clock.getAsLong() > end;
 			}
 
 			@Override
@@ -42,13 +56,13 @@ final class TimedPlan {
 				note(best);
 			}
 		});
-		nanos = System.nanoTime() - start;
+		nanos = clock.getAsLong() - start;
 	}
 
 	private void note(CuttingPlan best) {
-		steps.add(new Step(System.nanoTime() - start, best.cost()));
+		steps.add(new Step(clock.getAsLong() - start, best.cost()));
 		if (costNanos < 0 && best.isCostProved()) {
-			costNanos = System.nanoTime() - start;
+			costNanos = clock.getAsLong() - start;
 		}
 	}
 
