@@ -20,7 +20,8 @@ public final class DeskZoom {
 	private static final double STEP = 1.25;
 	private static final double LEAST = 0.5;
 	private static final double MOST = 200;
-	private static final int EDGE = 56;
+	private static final double EDGE = 56;
+	private static final double EDGE_SHARE = 0.14;
 	private static final double EMPTY = 50;
 
 	private final GraphicalViewer viewer;
@@ -82,8 +83,9 @@ public final class DeskZoom {
 		SectionBox box = box();
 		double high = Math.max(1, box.width().approximateMillimetres());
 		double wide = Math.max(1, box.projection().approximateMillimetres());
-		if (view.width > 2 * EDGE && view.height > 2 * EDGE) {
-			double scale = Math.min((view.width - 2 * EDGE) / wide, (view.height - 2 * EDGE) / high);
+		if (!view.isEmpty()) {
+			double edge = Math.min(EDGE, Math.min(view.width, view.height) * EDGE_SHARE);
+			double scale = Math.min((view.width - 2 * edge) / wide, (view.height - 2 * edge) / high);
 			desk.setScale(Math.clamp(scale, LEAST, MOST));
 			viewer.flush();
 			show(desk.plane().pixels(box).getCenter());

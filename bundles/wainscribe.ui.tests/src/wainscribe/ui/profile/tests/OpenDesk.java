@@ -192,7 +192,7 @@ abstract class OpenDesk {
 		while (Display.getCurrent().readAndDispatch()) {
 			// all of it
 		}
-		if (viewer != null && !viewer.getControl().isDisposed()) {
+		if (viewer != null && viewer.getControl() != null && !viewer.getControl().isDisposed()) {
 			viewer.flush();
 		}
 	}
