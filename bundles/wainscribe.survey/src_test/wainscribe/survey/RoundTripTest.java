@@ -20,6 +20,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.constraints.LongRange;
 
+import wainscribe.model.length.Length;
 import wainscribe.model.length.LengthUnit;
 
 /** CSV to home to CSV to home keeps every measurement and decision. */
@@ -42,6 +43,16 @@ class RoundTripTest {
 	@ValueSource(strings = { "src_test/fixtures/odd/every-kind.csv", "src_test/fixtures/odd/odd-names.csv", "../../releng/demo/schoolhouse.csv" })
 	void filesAreKept(String file) throws IOException {
 		assertKept(Surveys.reader().read(Path.of(file)));
+	}
+
+	@Test
+	void howBarsAreSawnIsKept() throws Exception {
+		Survey survey = Surveys.readFile("# units: in\n" + Surveys.HEADER
+				+ "home,,,Client,,,,,,,kerf=1/8;end-trim=0;shortest-offcut=12\nroom,Hall,,,,,,96,,,open=yes\nwall,Hall,A,,,,120,,,,\n").orRefuse();
+		assertEquals(Length.ofInches(1, 8), survey.home().getKerf());
+		assertEquals(Length.ZERO, survey.home().getEndTrim());
+		assertEquals(Length.ofInches(12), survey.home().getShortestOffcut());
+		assertKept(survey);
 	}
 
 	@Test

@@ -50,7 +50,10 @@ final class RoomForms {
 				new AttributeField("built", MODEL.getHome_Built(), new WholeForm(1000, 2200, Messages.RoomForms_Year)), //$NON-NLS-1$
 				new AttributeField("currency", MODEL.getHome_Currency(), WordForm.CURRENCY), //$NON-NLS-1$
 				new AttributeField("tax", MODEL.getHome_Tax(), MeasureForm.SHARE), //$NON-NLS-1$
-				new AttributeField("country", MODEL.getHome_Country(), WordForm.COUNTRY)); //$NON-NLS-1$
+				new AttributeField("country", MODEL.getHome_Country(), WordForm.COUNTRY), //$NON-NLS-1$
+				length("kerf", MODEL.getHome_Kerf(), DISTANCE), //$NON-NLS-1$
+				length("end-trim", MODEL.getHome_EndTrim(), DISTANCE), //$NON-NLS-1$
+				length("shortest-offcut", MODEL.getHome_ShortestOffcut(), SIZE)); //$NON-NLS-1$
 	}
 
 	private static RowForm room() {

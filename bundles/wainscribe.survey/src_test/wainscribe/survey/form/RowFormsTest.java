@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class RowFormsTest {
 
 	@ParameterizedTest
-	@CsvSource({ "HOME, built currency tax country", "ROOM, use air rh surface fan fan-outlet fan-mode open",
+	@CsvSource({ "HOME, built currency tax country kerf end-trim shortest-offcut", "ROOM, use air rh surface fan fan-outlet fan-mode open",
 			"WALL, height-right floor-right bow plumbing rated wallboard stud", "DIAGONAL, from to",
 			"DOOR, casing casing-depth reveal stool apron swing egress glazing at", "WINDOW, casing casing-depth reveal stool apron swing egress glazing at",
 			"BOX, type gang gfci shaver at",
