@@ -29,8 +29,8 @@ final class BarMixes {
 	/**
 	 * Prepares a search.
 	 *
-	 * @param bars   the bar types
-	 * @param cuts   what the numbers must obey
+	 * @param bars      the bar types
+	 * @param cuts      what the numbers must obey
 	 * @param failed    numbers of bars known to be too few
 	 * @param undecided numbers of bars to leave out
 	 */

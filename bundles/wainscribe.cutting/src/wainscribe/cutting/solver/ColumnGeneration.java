@@ -8,7 +8,10 @@ import java.util.Optional;
 /** Solves the linear relaxation: master problem and pricing in turn until no pattern would improve it (Gilmore and Gomory 1961). */
 final class ColumnGeneration {
 
-	private static final double SCALE = 1L << 40;
+	private static final int SCALE_BITS = 40;
+	/** Bits that the value of all items may take, with room to spare. */
+	private static final int SUM_BITS = 60;
+	private static final double DEAREST_MISSING = 50;
 	private static final double TOLERANCE = 1e-8;
 	private static final int COLUMNS_A_BAR = 6;
 	/** Rounds after which a mere solution is good enough. */
@@ -17,11 +20,13 @@ final class ColumnGeneration {
 	private final ColumnPool pool;
 	private final SearchLimit limit;
 	private final PricingKnapsack pricing;
+	private final double wholeScale;
 
 	ColumnGeneration(CuttingTask task, ColumnPool pool, SearchLimit limit) {
 		this.pool = pool;
 		this.limit = limit;
 		pricing = new PricingKnapsack(task.weights());
+		wholeScale = Math.scalb(1.0, Math.min(SCALE_BITS, SUM_BITS - Math.getExponent(DEAREST_MISSING * (task.pieces() + 1)) - 1));
 	}
 
 	/**
@@ -41,7 +46,7 @@ final class ColumnGeneration {
 		for (int k = 0; k < limits.length; k++) {
 			capacities[k] = limits[k] > 0 ? task.bars().get(k).capacity() : 0;
 		}
-		double scale = SCALE / Math.max(max(costs), goal == Goal.NOTHING_MISSING ? max(missingCosts) : 0);
+		double scale = wholeScale / Math.max(max(costs), goal == Goal.NOTHING_MISSING ? max(missingCosts) : 0);
 		boolean ended = false;
 		for (int round = 0; !ended && (round < ROUNDS || goal != Goal.SOLUTION) && !limit.isReached() && master.solve(); round++) {
 			limit.spend(1);
@@ -80,7 +85,7 @@ final class ColumnGeneration {
 	private boolean price(CuttingTask task, int[] demand, long[] capacities, double[] costs, RestrictedMaster master, double scale) {
 		long[] above = new long[capacities.length];
 		for (int k = 0; k < above.length; k++) {
-			above[k] = (long) ((costs[k] + master.barDual(k)) * scale * (1 + TOLERANCE) + SCALE * TOLERANCE);
+			above[k] = (long) ((costs[k] + master.barDual(k)) * scale * (1 + TOLERANCE) + wholeScale * TOLERANCE);
 		}
 		pricing.solve(values(master, task.items(), scale), demand, capacities, above, true);
 		List<Pattern> patterns = pricing.patterns(COLUMNS_A_BAR);
