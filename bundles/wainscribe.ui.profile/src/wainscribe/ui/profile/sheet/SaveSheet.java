@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Objects;
+import java.util.UUID;
 
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
@@ -65,7 +66,7 @@ public final class SaveSheet {
 	 * @throws IOException if it cannot be written; an old file is then untouched
 	 */
 	public void write(Path file) throws IOException {
-		Path beside = Files.createTempFile(file.toAbsolutePath().getParent(), ".sheet", EXTENSION); //$NON-NLS-1$
+		Path beside = file.toAbsolutePath().resolveSibling("." + UUID.randomUUID() + EXTENSION); //$NON-NLS-1$
 		try {
 			try (OutputStream out = Files.newOutputStream(beside)) {
 				new ProfileSheet(session.units()).write(session.draft().profile(), out);
