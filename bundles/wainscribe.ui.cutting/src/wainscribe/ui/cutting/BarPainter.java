@@ -6,6 +6,7 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 
 import wainscribe.drawing.Tone;
 import wainscribe.takeoff.cutting.HomePlan;
@@ -82,11 +83,12 @@ record BarPainter(TableColours colours, PlanWords words, HomePlan plan, Font bol
 	}
 
 	private static void hatch(GC gc, int x, int y, int width, int height) {
-		gc.setClipping(x, y, Math.max(0, width), height);
+		Rectangle around = gc.getClipping();
+		gc.setClipping(around.intersection(new Rectangle(x, y, Math.max(0, width), height)));
 		for (int at = x - height; at < x + width; at += BAND) {
 			gc.drawLine(at, y + height, at + height, y);
 		}
-		gc.setClipping((org.eclipse.swt.graphics.Rectangle) null);
+		gc.setClipping(around);
 	}
 
 	private void part(GC gc, Strip strip, Part part) {
