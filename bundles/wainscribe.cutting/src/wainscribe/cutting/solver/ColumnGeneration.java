@@ -14,6 +14,9 @@ final class ColumnGeneration {
 	private static final double DEAREST_MISSING = 50;
 	private static final double TOLERANCE = 1e-8;
 	private static final int COLUMNS_A_BAR = 6;
+	/** What a round counts for, so that a step takes about as long here as in a search over patterns. */
+	private static final long STEPS_A_ROUND = 100;
+	private static final long STEPS_AN_ITEM = 8;
 	/** Rounds after which a mere solution is good enough. */
 	private static final int ROUNDS = 12;
 
@@ -49,7 +52,7 @@ final class ColumnGeneration {
 		double scale = wholeScale / Math.max(max(costs), goal == Goal.NOTHING_MISSING ? max(missingCosts) : 0);
 		boolean ended = false;
 		for (int round = 0; !ended && (round < ROUNDS || goal != Goal.SOLUTION) && !limit.isReached() && master.solve(); round++) {
-			limit.spend(1);
+			limit.spend(STEPS_A_ROUND + STEPS_AN_ITEM * (long) task.items());
 			if (goal == Goal.NOTHING_MISSING && master.missing() < TOLERANCE) {
 				break;
 			}

@@ -8,7 +8,7 @@ import java.util.function.BooleanSupplier;
 public final class ProfileSolver {
 
 	private static final long COST_STEPS = 40_000_000;
-	private static final long REST_STEPS = 20_000_000;
+	private static final long REST_STEPS = 10_000_000;
 
 	private final CuttingTask task;
 	private final Incumbent incumbent;

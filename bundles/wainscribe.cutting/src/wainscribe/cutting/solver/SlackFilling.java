@@ -10,7 +10,7 @@ final class SlackFilling {
 
 	private static final int STEPS_A_BAR = 3000;
 	private static final int LAST_PIECES = 48;
-	private static final long LAST_STEPS = 300;
+	private static final long LAST_STEPS = 150_000;
 	/** A bar is full enough if less than this part of it is wasted. */
 	private static final long FULL = 2000;
 
