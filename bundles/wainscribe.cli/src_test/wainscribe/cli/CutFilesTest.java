@@ -46,6 +46,7 @@ class CutFilesTest {
 		JsonObject plan = cut.json();
 		assertEquals("15.50", plan.get("cost").getAsString());
 		assertEquals("15.50", plan.get("lowerBound").getAsString());
+		assertTrue(plan.get("optimal").getAsBoolean());
 		JsonObject bar = plan.getAsJsonArray("bars").get(0).getAsJsonObject();
 		assertEquals(1, plan.getAsJsonArray("bars").size());
 		assertEquals("stock", bar.get("source").getAsString());
