@@ -52,7 +52,7 @@ final class ColumnGeneration {
 		double scale = wholeScale / Math.max(max(costs), goal == Goal.NOTHING_MISSING ? max(missingCosts) : 0);
 		boolean ended = false;
 		for (int round = 0; !ended && (round < ROUNDS || goal != Goal.SOLUTION) && !limit.isReached() && master.solve(); round++) {
-			limit.spend(STEPS_A_ROUND + STEPS_AN_ITEM * (long) task.items());
+			limit.spend(STEPS_A_ROUND + STEPS_AN_ITEM * task.items());
 			if (goal == Goal.NOTHING_MISSING && master.missing() < TOLERANCE) {
 				break;
 			}
