@@ -45,7 +45,7 @@ final class BandView {
 		}
 		List<Cut> cuts = new ArrayList<>(blocked(wall, seen, gap, gapY));
 		List<Cut> anchors = seen.underWindows() ? new Anchors(room.limits(), frames, gap).find(wall, seen, cuts) : List.of();
-		List<Cut> splits = withSplits && !band.isPart() ? splits(wall, seen, cuts) : List.of();
+		List<Cut> splits = withSplits && !band.isPart() ? splits(wall, seen, cuts, room.strips() != null && room.strips().boardsAtEnds()) : List.of();
 		List<Bay> bays = room.strips() == null ? new Bays(room.limits(), wall, gap, gapY).find(seen) : List.of();
 		List<Cut> lost = anchors.stream().filter(anchor -> anchor.near() == RunFit.ILLEGAL).toList();
 		anchors.stream().filter(anchor -> anchor.near() != RunFit.ILLEGAL).forEach(cuts::add);
@@ -104,34 +104,38 @@ final class BandView {
 		return cuts;
 	}
 
-	private static List<Cut> splits(WallTask wall, Band band, List<Cut> blocked) {
+	/** A board at the end of a run keeps the island's margin; a gap or a field does so by itself. */
+	private static List<Cut> splits(WallTask wall, Band band, List<Cut> blocked, boolean boardsAtEnds) {
 		List<Cut> splits = new ArrayList<>();
 		for (Island island : wall.islands()) {
 			Box box = island.outline();
 			long lower = Math.min(band.bottom().at(box.x0()), band.bottom().at(box.x1()));
 			long upper = Math.max(band.top().at(box.x0()), band.top().at(box.x1()));
 			if (box.y0() < upper && box.y1() > lower) {
-				addSplits(splits, island, blocked);
+				addSplits(splits, island, boardsAtEnds ? Math.max(1, island.margin()) : 0, blocked);
 			}
 		}
 		return splits;
 	}
 
 	/** An island that sticks out on both sides of a blocked part is one cut with it; else only what lies in runs counts. */
-	private static void addSplits(List<Cut> splits, Island island, List<Cut> blocked) {
+	private static void addSplits(List<Cut> splits, Island island, long margin, List<Cut> blocked) {
 		Box box = island.outline();
 		List<Cut> met = blocked.subList(1, blocked.size() - 1).stream()
 				.filter(cut -> cut.x0() <= box.x1() && cut.x1() >= box.x0()).toList();
 		if (met.stream().anyMatch(cut -> box.x0() < cut.x0() && cut.x1() < box.x1())) {
-			splits.add(new Cut(Math.min(box.x0(), met.get(0).x0()), Math.max(box.x1(), met.get(met.size() - 1).x1()),
+			splits.add(new Cut(Math.min(box.x0() - margin, met.get(0).x0()), Math.max(box.x1() + margin, met.get(met.size() - 1).x1()),
 					Cut.Kind.SPLIT, island.element(), 0));
 			return;
 		}
 		for (int i = 0; i + 1 < blocked.size(); i++) {
-			long from = Math.max(box.x0(), blocked.get(i).x1());
-			long to = Math.min(box.x1(), blocked.get(i + 1).x0());
+			long start = blocked.get(i).x1();
+			long end = blocked.get(i + 1).x0();
+			long from = Math.max(box.x0(), start);
+			long to = Math.min(box.x1(), end);
 			if (from < to || from == to && box.x0() == box.x1()) {
-				splits.add(new Cut(from, to, Cut.Kind.SPLIT, island.element(), 0));
+				splits.add(new Cut(Math.max(box.x0() - margin, start), Math.min(box.x1() + margin, end), Cut.Kind.SPLIT,
+						island.element(), 0));
 			}
 		}
 	}

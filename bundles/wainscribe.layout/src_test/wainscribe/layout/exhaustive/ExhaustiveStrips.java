@@ -121,7 +121,7 @@ final class ExhaustiveStrips {
 				List<long[]> split = new ArrayList<>();
 				for (int i = 0; i < splittable.size(); i++) {
 					if ((bits >> i & 1) == 1) {
-						split.add(splittable.get(i));
+						split.add(parting(splittable.get(i)));
 					}
 				}
 				List<Run> runs = new ArrayList<>(parts);
@@ -239,6 +239,12 @@ final class ExhaustiveStrips {
 				}
 			}
 			return near;
+		}
+
+		/** What an island takes out of a run: a stile of a grid stands at its margin, a batten a field away. */
+		private long[] parting(long[] island) {
+			long d = grid ? Math.max(1, island[4]) : 0;
+			return new long[] { island[0] - d, island[1], island[2] + d, island[3] };
 		}
 
 		/** At no distance, touching is too near. */
