@@ -69,7 +69,7 @@ public final class PatternRoomDesigner implements RoomDesigner {
 						+ String.join(", ", patterns.ids()))); //$NON-NLS-1$
 		WallPattern treatment = pattern.pattern();
 		EffectiveBrief held = treatment.strips().isPresent() ? new BriefResolver(profiles).withStrips(brief, home, room) : brief;
-		RoomSite site = RoomSite.of(room, held, treatment);
-		return new RoomDesign(home, room, held, new RoomAssembly(site).layout(room, advised));
+		RoomSite site = RoomSite.of(home, room, held, treatment);
+		return new RoomDesign(home, room, held, new RoomAssembly(site).layout(advised));
 	}
 }

@@ -188,6 +188,12 @@ class LayoutRulesTest {
 		site.opening("A", OpeningKind.WINDOW, "Window", 1000, sill, 800, 1000);
 	}
 
+	/** A moulding of 32 mm that laps 10 mm over the glass stands 22 mm out from it. */
+	private static void mirror(Site site, double x) {
+		site.fixture("A", FixtureType.MIRROR, "Mirror", x, 300, 600, 300).setFramed(true);
+		site.frame("A", "A1", 500, 220, 600, 540);
+	}
+
 	private static List<RuleCase> fixtures() {
 		return List.of(wrong("trim-over-fixture", "frame through a vanity", "Vanity", site -> {
 			site.fixture("A", FixtureType.VANITY, "Vanity", 1000, 0, 900, 850);
@@ -203,6 +209,8 @@ class LayoutRulesTest {
 			site.frame("A", "A1", 300, 220, 650, 540);
 		}), fine("trim-over-fixture", "rail stops at a cabinet",
 				site -> site.fixture("A", FixtureType.CABINET, "Cabinet", 1000, 0, 600, 2000)),
+				wrong("trim-over-fixture", "frame under the moulding round a mirror", "Mirror", site -> mirror(site, 1121)),
+				fine("trim-over-fixture", "frame at the moulding round a mirror", site -> mirror(site, 1122)),
 				wrong("tank-gap", "too little room", "Toilet", site -> tank(site, mm(21))),
 				fine("tank-gap", "6 to spare", site -> tank(site, mm(22))),
 				asks("tank-gap", "gap not measured", "Toilet", site -> tank(site, null)),

@@ -124,13 +124,14 @@ class SolverLayoutsTest {
 	}
 
 	private static double place(Site site, String wall, String name, double x, Random random) {
-		switch (random.nextInt(7)) {
+		switch (random.nextInt(8)) {
 			case 0 -> site.opening(wall, OpeningKind.DOOR, name, x + 60, 0, 700, 2000);
 			case 1 -> site.opening(wall, OpeningKind.WINDOW, name, x + 60, 700 + random.nextInt(700), 700, 900);
 			case 2 -> site.fixture(wall, FixtureType.HEATER, name, x, 0, 500, 200 + random.nextInt(500))
 					.setHeat(HeatSource.ELECTRIC);
 			case 3 -> site.fixture(wall, FixtureType.CABINET, name, x, 0, 600, 900);
 			case 4 -> site.fixture(wall, FixtureType.GRILLE, name, x, 200 + random.nextInt(300), 300, 150);
+			case 5 -> site.fixture(wall, FixtureType.MIRROR, name, x + 60, 700 + random.nextInt(500), 600, 900).setFramed(true);
 			default -> site.box(wall, BoxType.RECEPTACLE, name, x, 250 + random.nextInt(900));
 		}
 		return 820;

@@ -62,6 +62,19 @@ public record GlassFrame(Fixture mirror, Outline glass, Length lap, Length clear
 		return Optional.of(new GlassFrame(fixture, Outlines.of(fixture), lap, clearance, brief.frame()));
 	}
 
+	/**
+	 * Returns what a fixture covers on its wall: a mirror that gets a frame with that frame, all else as measured. Heights are
+	 * above the floor line.
+	 *
+	 * @param home    the home, whose brief holds where the room's is silent
+	 * @param room    the room
+	 * @param brief   its resolved brief
+	 * @param fixture any fixture of the room
+	 */
+	public static Outline covered(Home home, Room room, EffectiveBrief brief, Fixture fixture) {
+		return of(home, room, brief, fixture).map(GlassFrame::whole).orElseGet(() -> Outlines.of(fixture));
+	}
+
 	private static boolean isPositive(Length length) {
 		return length != null && length.signum() > 0;
 	}
@@ -74,6 +87,11 @@ public record GlassFrame(Fixture mirror, Outline glass, Length lap, Length clear
 	/** Returns the outer edge of the moulding. */
 	public Outline outer() {
 		return glass.grown(section.face().minus(lap));
+	}
+
+	/** Returns what glass and moulding cover together: the outer edge, or the glass where the moulding is all on it. */
+	public Outline whole() {
+		return glass.grown(section.face().minus(lap).max(Length.ZERO));
 	}
 
 	/** Returns how wide the rebate is: lap and play. */

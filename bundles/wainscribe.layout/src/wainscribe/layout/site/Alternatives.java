@@ -13,7 +13,6 @@ import wainscribe.layout.solver.Layout;
 import wainscribe.layout.solver.Rank;
 import wainscribe.layout.solver.RoomSolver;
 import wainscribe.layout.solver.Score;
-import wainscribe.model.Room;
 import wainscribe.model.length.Length;
 
 /**
@@ -27,13 +26,11 @@ final class Alternatives {
 	private static final int MANY_FRAMES = 80;
 	private static final int MANY_SPLITS = 12;
 
-	private final Room room;
 	private final RoomSite site;
 	private final RoomSolver.Answer answer;
 	private final Wording wording;
 
-	Alternatives(Room room, RoomSite site, RoomSolver.Answer answer, Wording wording) {
-		this.room = room;
+	Alternatives(RoomSite site, RoomSolver.Answer answer, Wording wording) {
 		this.site = site;
 		this.answer = answer;
 		this.wording = wording;
@@ -59,12 +56,12 @@ final class Alternatives {
 		}
 		long usual = site.task().defaultGap();
 		if (best.gap() != usual) {
-			RoomSite atUsual = RoomSite.of(room, site.brief().withGap(new Length(usual)), site.pattern());
+			RoomSite atUsual = site.with(site.brief().withGap(new Length(usual)));
 			alternatives.add(gap(atUsual, Messages.Alternatives_DefaultGap));
 		}
 		nearestGap.filter(gap -> gap.units() != usual || best.gap() == usual).ifPresent(gap -> alternatives
-				.add(gap(RoomSite.of(room, site.brief().withGap(gap), site.pattern()), Messages.Alternatives_Gap)));
-		nearestRail.ifPresent(rail -> alternatives.add(rail(RoomSite.of(room, site.brief().withRailTop(rail), site.pattern()))));
+				.add(gap(site.with(site.brief().withGap(gap)), Messages.Alternatives_Gap)));
+		nearestRail.ifPresent(rail -> alternatives.add(rail(site.with(site.brief().withRailTop(rail)))));
 		return alternatives;
 	}
 

@@ -9,7 +9,6 @@ import java.util.function.LongPredicate;
 import wainscribe.layout.solver.Rank;
 import wainscribe.layout.solver.RoomSolver;
 import wainscribe.layout.solver.RoomTask;
-import wainscribe.model.Room;
 import wainscribe.model.length.Length;
 
 /** Looks for the nearest rail height, or gap, at which nothing stays plain and nothing is parted. */
@@ -19,14 +18,12 @@ final class NearestRequest {
 	private static final int TAPE_MARKS_A_STEP = 4;
 	private static final int GAPS_LOOKED_AT = 5;
 
-	private final Room room;
 	private final RoomSite site;
 	private final RailCheck rails;
 
-	NearestRequest(Room room, RoomSite site) {
-		this.room = room;
+	NearestRequest(RoomSite site) {
 		this.site = site;
-		rails = new RailCheck(room, site);
+		rails = new RailCheck(site);
 	}
 
 	/**
@@ -53,7 +50,7 @@ final class NearestRequest {
 		if (top <= 0 || !rails.isClearAt(top)) {
 			return false;
 		}
-		RoomTask task = RoomSite.of(room, site.brief().withRailTop(new Length(top)), site.pattern()).task();
+		RoomTask task = site.with(site.brief().withRailTop(new Length(top))).task();
 		List<Long> gaps = task.gaps();
 		int every = Math.max(1, (gaps.size() - 1) / (GAPS_LOOKED_AT - 1));
 		List<Long> some = gaps.stream().filter(gap -> gaps.indexOf(gap) % every == 0).toList();
@@ -67,7 +64,7 @@ final class NearestRequest {
 	 * @param tried the gaps the layout was chosen from
 	 */
 	Optional<Length> gap(long chosen, List<Long> tried) {
-		RoomTask task = RoomSite.of(room, site.brief().withGap(null), site.pattern()).task();
+		RoomTask task = site.with(site.brief().withGap(null)).task();
 		RoomSolver solver = new RoomSolver(task);
 		LongPredicate free = gap -> isFree(solver.leastTrouble(List.of(gap)));
 		return task.wideGaps().stream().filter(gap -> !tried.contains(gap))

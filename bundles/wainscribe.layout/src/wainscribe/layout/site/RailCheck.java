@@ -11,7 +11,6 @@ import org.eclipse.osgi.util.NLS;
 import wainscribe.layout.PlainStretch;
 import wainscribe.layout.Tier;
 import wainscribe.layout.solver.Island;
-import wainscribe.model.Room;
 import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 import wainscribe.model.outline.WallShape;
@@ -27,12 +26,12 @@ final class RailCheck {
 	private final long face;
 	private final long mark;
 
-	RailCheck(Room room, RoomSite site) {
+	RailCheck(RoomSite site) {
 		this.site = site;
 		paths = site.walls().stream().map(wall -> new RailPath(WallShape.of(wall.wall()), wall.task())).toList();
 		face = site.brief().rail().face().units();
 		mark = site.brief().units().tapeMark().units();
-		lowestCeiling = room.getWalls().stream().mapToLong(RailCheck::clearHeight).filter(height -> height > 0).min()
+		lowestCeiling = site.room().getWalls().stream().mapToLong(RailCheck::clearHeight).filter(height -> height > 0).min()
 				.orElse(Long.MAX_VALUE);
 	}
 

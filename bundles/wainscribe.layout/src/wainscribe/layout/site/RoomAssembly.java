@@ -21,7 +21,6 @@ import wainscribe.layout.solver.Rank;
 import wainscribe.layout.solver.RoomSolver;
 import wainscribe.layout.solver.Score;
 import wainscribe.layout.solver.StripSizes;
-import wainscribe.model.Room;
 import wainscribe.model.length.Length;
 
 /** Solves a room and writes the answer in the words of layouts. */
@@ -43,25 +42,24 @@ public final class RoomAssembly {
 	/**
 	 * Lays out a room.
 	 *
-	 * @param room    the room
 	 * @param advised whether to look for alternatives and nearest requests as well, which takes longer
 	 */
-	public RoomLayout layout(Room room, boolean advised) {
+	public RoomLayout layout(boolean advised) {
 		RoomSolver.Answer answer = new RoomSolver(site.task()).best();
 		Layout layout = answer.layout();
 		long rank = layout.score().rank();
 		boolean trouble = advised && (Rank.plain(rank) > 0 || Rank.splits(rank) > 0);
-		NearestRequest nearest = new NearestRequest(room, site);
+		NearestRequest nearest = new NearestRequest(site);
 		Optional<Length> rail = trouble ? nearest.rail() : Optional.empty();
 		Optional<Length> gap = trouble ? nearest.gap(layout.gap(), answer.gaps()) : Optional.empty();
-		List<PlainStretch> infeasible = new ArrayList<>(new RailCheck(room, site).refusals(wording));
+		List<PlainStretch> infeasible = new ArrayList<>(new RailCheck(site).refusals(wording));
 		infeasible.addAll(new PlainStretches(site, answer.gaps(), wording).of(layout, sentence(rail, gap)));
 		List<WallLayout> walls = noted(walls(layout, answer.gaps()), layout);
 		infeasible.addAll(new GapCheck(site, wording).refusals(layout));
 		ClearFields fields = new ClearFields(site);
-		return new RoomLayout(room, site.brief().pattern(), site.brief().material(), fields.gap(layout), fields.gapY(layout), rail(),
+		return new RoomLayout(site.room(), site.brief().pattern(), site.brief().material(), fields.gap(layout), fields.gapY(layout), rail(),
 				site.brief().frame(), walls, objective(layout.score()), site.task().isCountable(),
-				advised ? new Alternatives(room, site, answer, wording).all(rail, gap) : List.of(), infeasible);
+				advised ? new Alternatives(site, answer, wording).all(rail, gap) : List.of(), infeasible);
 	}
 
 	/** A gap outside the usual range is said at the first run, where a drawing and a report begin. */

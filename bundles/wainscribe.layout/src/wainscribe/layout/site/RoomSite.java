@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import wainscribe.layout.EffectiveBrief;
 import wainscribe.layout.brief.PracticeDefaults;
 import wainscribe.layout.clearance.Blockers;
+import wainscribe.layout.glass.GlassFrame;
 import wainscribe.layout.pattern.StripRhythm;
 import wainscribe.layout.pattern.TierBand;
 import wainscribe.layout.pattern.TrimHeights;
@@ -16,7 +17,9 @@ import wainscribe.layout.solver.Limits;
 import wainscribe.layout.solver.RoomTask;
 import wainscribe.layout.solver.StripSizes;
 import wainscribe.layout.solver.WallTask;
+import wainscribe.model.Home;
 import wainscribe.model.Room;
+import wainscribe.model.Wall;
 import wainscribe.model.length.Length;
 
 /**
@@ -26,31 +29,43 @@ import wainscribe.model.length.Length;
  * to 3 1/2 in; when a frameable stretch stays plain at all of these, every 1 mm from 50 to 190 mm, or every 1/16 in from 2 to
  * 7 1/2 in. The default gap (80 mm, 3 in) is one of them.
  *
+ * @param home    the home
+ * @param room    the room
  * @param brief   the decisions
  * @param pattern the pattern
  * @param heights the heights that run round the room
  * @param walls   the walls in walking order
  * @param task    the problem
  */
-public record RoomSite(EffectiveBrief brief, WallPattern pattern, TrimHeights heights, List<WallSite> walls, RoomTask task) {
+public record RoomSite(Home home, Room room, EffectiveBrief brief, WallPattern pattern, TrimHeights heights, List<WallSite> walls,
+		RoomTask task) {
 
 	private static final int FACES_IN_LEAST_WIDTH = 4;
 
 	/** Sets up the problem of a room. */
-	public static RoomSite of(Room room, EffectiveBrief brief, WallPattern pattern) {
+	public static RoomSite of(Home home, Room room, EffectiveBrief brief, WallPattern pattern) {
 		TrimHeights heights = Heights.of(room, brief);
 		List<TierBand> bands = pattern.bands(heights);
 		Length railTop = pattern.hasRail() ? heights.railTop() : null;
 		PracticeDefaults practice = new PracticeDefaults(brief.units());
 		Limits limits = limits(brief, practice, pattern);
 		StripSizes strips = pattern.strips().map(rhythm -> strips(brief, practice, rhythm, limits.least())).orElse(null);
-		boolean combustible = Blockers.isCombustible(brief.material());
 		List<WallSite> walls = room.getWalls().stream()
-				.map(wall -> WallSite.of(wall, bands, railTop, combustible, limits, strips)).toList();
+				.map(wall -> WallSite.of(wall, survey(home, room, brief, wall), bands, railTop, limits, strips)).toList();
 		List<WallTask> tasks = walls.stream().map(WallSite::task).toList();
 		RoomTask task = strips == null ? frames(brief, practice, limits, tasks)
 				: new RoomTask(tasks, limits, 0, 0, List.of(0L), List.of(), strips);
-		return new RoomSite(brief, pattern, heights, walls, task);
+		return new RoomSite(home, room, brief, pattern, heights, walls, task);
+	}
+
+	/** Sets up the problem of the same room with other decisions. */
+	RoomSite with(EffectiveBrief other) {
+		return of(home, room, other, pattern);
+	}
+
+	private static WallSurvey survey(Home home, Room room, EffectiveBrief brief, Wall wall) {
+		return new WallSurvey(wall, Blockers.isCombustible(brief.material()),
+				fixture -> GlassFrame.covered(home, room, brief, fixture));
 	}
 
 	private static RoomTask frames(EffectiveBrief brief, PracticeDefaults practice, Limits limits, List<WallTask> walls) {

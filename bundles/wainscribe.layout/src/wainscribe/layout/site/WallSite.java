@@ -34,14 +34,14 @@ record WallSite(Wall wall, WallTask task, List<Tier> tiers, List<Placed> element
 	/**
 	 * Sets up the problem of a wall.
 	 *
+	 * @param wall    the wall
+	 * @param survey  what is on it
 	 * @param bands   bands of the pattern
 	 * @param railTop top of the rail above the floor line, null without a rail
-	 * @param combustible whether the mouldings can burn
 	 * @param limits  sizes that hold in the room
 	 * @param strips  sizes of strips, null for frames
 	 */
-	static WallSite of(Wall wall, List<TierBand> bands, Length railTop, boolean combustible, Limits limits, StripSizes strips) {
-		WallSurvey survey = new WallSurvey(wall, combustible);
+	static WallSite of(Wall wall, WallSurvey survey, List<TierBand> bands, Length railTop, Limits limits, StripSizes strips) {
 		Lines lines = new Lines(wall, railTop);
 		List<List<Quad>> placed = new ArrayList<>();
 		List<Band> open = bands.stream().map(lines::band).toList();

@@ -3,6 +3,8 @@ package wainscribe.layout.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
 
 import wainscribe.layout.clearance.Blockers;
 import wainscribe.layout.clearance.Kept;
@@ -29,6 +31,7 @@ final class WallSurvey {
 
 	private final WallShape shape;
 	private final boolean combustible;
+	private final Function<Fixture, Outline> covered;
 	private final List<Placed> elements = new ArrayList<>();
 	private final List<Barrier> barriers = new ArrayList<>();
 	private final List<Island> islands = new ArrayList<>();
@@ -37,9 +40,11 @@ final class WallSurvey {
 	 * Reads a wall.
 	 *
 	 * @param combustible whether the mouldings can burn
+	 * @param covered     what a fixture covers with all that is put round it, heights above the floor line
 	 */
-	WallSurvey(Wall wall, boolean combustible) {
+	WallSurvey(Wall wall, boolean combustible, Function<Fixture, Outline> covered) {
 		this.combustible = combustible;
+		this.covered = Objects.requireNonNull(covered);
 		shape = WallShape.of(wall);
 		wall.getOpenings().forEach(this::add);
 		wall.getFixtures().forEach(this::add);
@@ -56,13 +61,18 @@ final class WallSurvey {
 	}
 
 	private void add(Box box) {
-		add(box, ThingRole.of(box));
+		if (isReadable(box)) {
+			add(box, ThingRole.of(box), Outlines.of(box));
+		}
 	}
 
 	private void add(Fixture fixture) {
+		if (!isReadable(fixture)) {
+			return;
+		}
 		ThingRole role = ThingRole.of(fixture);
-		add(fixture, role);
-		if (combustible && role == ThingRole.BLOCKER && isReadable(fixture)) {
+		add(fixture, role, covered.apply(fixture));
+		if (combustible && role == ThingRole.BLOCKER) {
 			addHeat(fixture, elements.size() - 1);
 		}
 	}
@@ -76,15 +86,12 @@ final class WallSurvey {
 		return length != null && length.signum() < 0;
 	}
 
-	private void add(Placed placed, ThingRole role) {
+	private void add(Placed placed, ThingRole role, Outline outline) {
 		int number = number(placed);
-		if (!isReadable(placed)) {
-			return;
-		}
 		if (role == ThingRole.BLOCKER) {
-			barriers.add(new Barrier(box(Outlines.of(placed)), 0, 0, 0, Barrier.Kind.FIXTURE, number));
+			barriers.add(new Barrier(box(outline), 0, 0, 0, Barrier.Kind.FIXTURE, number));
 		} else if (role.isIsland()) {
-			islands.add(new Island(box(Outlines.of(placed)), role.margin(), role.warning(), number));
+			islands.add(new Island(box(outline), role.margin(), role.warning(), number));
 		}
 	}
 

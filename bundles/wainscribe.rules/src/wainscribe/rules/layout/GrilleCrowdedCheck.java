@@ -38,7 +38,7 @@ public final class GrilleCrowdedCheck implements RuleCheck {
 		Subject subject = Subject.of(grille);
 		Optional<Nearest> near = strips.nearest(outline).filter(nearest -> nearest.gap().isLessThan(clear));
 		Optional<Fixture> cover = wall.getFixtures().stream().filter(fixture -> COVERING.contains(fixture.getType()))
-				.filter(fixture -> SurveyedOutline.of(fixture).overlaps(outline.grown(clear))).findFirst();
+				.filter(fixture -> SurveyedOutline.covered(context.design(), fixture).overlaps(outline.grown(clear))).findFirst();
 		if (near.isPresent()) {
 			context.report(subject, Messages.GrilleCrowdedCheck_Moulding, subject.element(), near.get().strip().name(),
 					near.get().gap(), clear);

@@ -26,7 +26,7 @@ public final class MouldingThroughFixtureCheck implements RuleCheck {
 			}
 			for (Fixture fixture : wall.getFixtures()) {
 				if (ThingKinds.stopsTrim(fixture)) {
-					check(context, strips, fixture, SurveyedOutline.of(fixture));
+					check(context, strips, fixture, SurveyedOutline.covered(context.design(), fixture));
 				}
 			}
 			for (Box box : wall.getBoxes()) {

@@ -3,6 +3,7 @@ package wainscribe.rules.measure;
 
 import java.util.List;
 
+import wainscribe.layout.RoomDesign;
 import wainscribe.model.Fixture;
 import wainscribe.model.FixtureType;
 import wainscribe.model.HeatSource;
@@ -25,10 +26,11 @@ final class HeatBelt {
 	/**
 	 * Returns the outlines that a run keeps out of.
 	 *
+	 * @param design  the design of its room
 	 * @param fixture one that stops moulding
 	 * @param gap     what the run itself keeps from its end, as part of the distance
 	 */
-	static List<Outline> of(Fixture fixture, Length gap) {
+	static List<Outline> of(RoomDesign design, Fixture fixture, Length gap) {
 		Outline outline = SurveyedOutline.of(fixture);
 		if (fixture.getType() == FixtureType.HEATER && fixture.getHeat() == HeatSource.ELECTRIC) {
 			return List.of(outline.grown(less(FROM_HEATER, gap)));
@@ -39,7 +41,7 @@ final class HeatBelt {
 		if (fixture.getType() == FixtureType.FIREPLACE) {
 			return List.of(outline, SurveyedOutline.fireOpening(fixture).grown(less(FROM_FIRE, gap)));
 		}
-		return List.of(outline);
+		return List.of(SurveyedOutline.covered(design, fixture));
 	}
 
 	private static Length less(Length distance, Length gap) {

@@ -21,10 +21,12 @@ import wainscribe.model.outline.WallShape;
  */
 final class RailStretches {
 
+	private final RoomDesign design;
 	private final RailBand band;
 	private final boolean burns;
 
 	private RailStretches(RoomDesign design, RailBand band) {
+		this.design = design;
 		this.band = band;
 		this.burns = ThingKinds.burns(design.layout().material());
 	}
@@ -57,7 +59,8 @@ final class RailStretches {
 		}
 		for (Fixture fixture : wall.getFixtures()) {
 			if (ThingKinds.stopsTrim(fixture)) {
-				List<Outline> kept = burns ? HeatBelt.of(fixture, Length.ZERO) : List.of(SurveyedOutline.of(fixture));
+				List<Outline> kept = burns ? HeatBelt.of(design, fixture, Length.ZERO)
+						: List.of(SurveyedOutline.covered(design, fixture));
 				kept.forEach(outline -> add(outline, wall, found));
 			}
 		}

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.rules.measure;
 
+import wainscribe.layout.RoomDesign;
+import wainscribe.layout.glass.GlassFrame;
 import wainscribe.model.ExistingTrim;
 import wainscribe.model.Fixture;
 import wainscribe.model.Opening;
@@ -38,6 +40,12 @@ public final class SurveyedOutline {
 			width = orZero(wall.getLength()).minus(x);
 		}
 		return lifted(placed, sized(x, y, width, orZero(placed.getHeight())));
+	}
+
+	/** Returns what a fixture covers: a mirror that gets a frame with that frame, all else as measured. */
+	public static Outline covered(RoomDesign design, Fixture fixture) {
+		return GlassFrame.of(design.home(), design.room(), design.brief(), fixture)
+				.map(frame -> lifted(fixture, frame.whole())).orElseGet(() -> of(fixture));
 	}
 
 	/** Returns the outline of an opening with its casing, a window also with its apron. */

@@ -50,8 +50,8 @@ public final class TierStops {
 	}
 
 	private List<Outline> kept(Fixture fixture) {
-		return ThingKinds.burns(design.layout().material()) ? HeatBelt.of(fixture, design.layout().gap())
-				: List.of(SurveyedOutline.of(fixture));
+		return ThingKinds.burns(design.layout().material()) ? HeatBelt.of(design, fixture, design.layout().gap())
+				: List.of(SurveyedOutline.covered(design, fixture));
 	}
 
 	/** On a slope a thing may reach into the tier with one end only. */

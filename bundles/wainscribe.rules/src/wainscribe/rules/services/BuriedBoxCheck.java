@@ -12,7 +12,7 @@ import wainscribe.rules.RuleContext;
 import wainscribe.rules.Subject;
 import wainscribe.rules.measure.SurveyedOutline;
 
-/** Finds electrical boxes behind a mirror. */
+/** Finds electrical boxes behind a mirror or the frame it gets. */
 public final class BuriedBoxCheck implements RuleCheck {
 
 	@Override
@@ -24,7 +24,7 @@ public final class BuriedBoxCheck implements RuleCheck {
 
 	private static void check(RuleContext context, Wall wall, Box box) {
 		Optional<Fixture> cover = wall.getFixtures().stream().filter(fixture -> fixture.getType() == FixtureType.MIRROR)
-				.filter(mirror -> SurveyedOutline.of(mirror).overlaps(SurveyedOutline.of(box))).findFirst();
+				.filter(mirror -> SurveyedOutline.covered(context.design(), mirror).overlaps(SurveyedOutline.of(box))).findFirst();
 		Subject subject = Subject.of(box);
 		cover.ifPresent(mirror -> context.report(subject, Messages.BuriedBoxCheck_Behind, subject.element(),
 				Subject.of(mirror).element()));
