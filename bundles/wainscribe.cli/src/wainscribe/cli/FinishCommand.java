@@ -21,6 +21,7 @@ import wainscribe.finishes.colour.ColourSyntax;
 import wainscribe.finishes.colour.Illuminant;
 import wainscribe.finishes.colour.Illuminants;
 import wainscribe.finishes.colour.SurfaceColour;
+import wainscribe.model.length.LengthUnit;
 import wainscribe.model.storage.HomeFolder;
 import wainscribe.report.DesignServices;
 import wainscribe.report.finish.FinishSchedules;
@@ -75,13 +76,13 @@ final class FinishCommand implements Callable<Integer> {
 		if (subject.colours != null) {
 			tell(reading(subject.colours));
 		} else {
-			tell(schedule(subject.home));
+			HomeFolder folder = subject.home.open();
+			tell(schedule(subject.home, folder), output.unitsOr(folder.home().getUnits()));
 		}
 		return ExitCode.DONE;
 	}
 
-	private List<RoomFinish> schedule(HomeOptions options) throws BadInputException {
-		HomeFolder folder = options.open();
+	private List<RoomFinish> schedule(HomeOptions options, HomeFolder folder) throws BadInputException {
 		DesignServices withOwn = options.with(services);
 		FinishSchedules schedules = new FinishSchedules(new Takeoffs(withOwn.profiles()), CoatingCatalogue.builtIn());
 		return options.rooms(folder).stream().map(room -> {
@@ -111,11 +112,11 @@ final class FinishCommand implements Callable<Integer> {
 		}
 	}
 
-	private void tell(List<RoomFinish> rooms) {
+	private void tell(List<RoomFinish> rooms, LengthUnit unit) {
 		if (output.isJson()) {
 			console.json(FinishJson.of(rooms));
 		} else {
-			console.text(FinishText.of(rooms));
+			console.text(FinishText.of(rooms, unit));
 		}
 	}
 }

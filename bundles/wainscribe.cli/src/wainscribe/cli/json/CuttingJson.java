@@ -27,14 +27,15 @@ public final class CuttingJson {
 	}
 
 	/**
-	 * Returns {@code {cost, lowerBound, optimal, bars: [{source, label, profile, stock, price, pieces: [{label, length}],
+	 * Returns {@code {cost, lowerBound, optimal, remainderProved, bars: [{source, label, profile, stock, price, pieces: [{label, length}],
 	 * remainder}], unplaced: [{label, profile, length, quantity}]}}.
 	 */
 	public static JsonObject of(CuttingPlan plan) {
 		JsonObject result = new JsonObject();
 		result.add("cost", money(plan.cost())); //$NON-NLS-1$
 		result.add("lowerBound", bound(plan.lowerBound(), plan.cost())); //$NON-NLS-1$
-		result.addProperty("optimal", plan.optimal()); //$NON-NLS-1$
+		result.addProperty("optimal", plan.isCostProved()); //$NON-NLS-1$
+		result.addProperty("remainderProved", plan.optimal()); //$NON-NLS-1$
 		result.add("bars", array(plan.bars(), CuttingJson::bar)); //$NON-NLS-1$
 		result.add("unplaced", array(plan.unplaced(), CuttingJson::demand)); //$NON-NLS-1$
 		return result;

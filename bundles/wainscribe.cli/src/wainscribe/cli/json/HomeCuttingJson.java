@@ -36,7 +36,8 @@ public final class HomeCuttingJson {
 		JsonObject result = new JsonObject();
 		result.add("cost", money(plan.cost())); //$NON-NLS-1$
 		result.add("lowerBound", CuttingJson.bound(plan.lowerBound(), plan.cost())); //$NON-NLS-1$
-		result.addProperty("optimal", plan.optimal()); //$NON-NLS-1$
+		result.addProperty("optimal", plan.isCostProved() || plan.optimal()); //$NON-NLS-1$
+		result.addProperty("remainderProved", plan.optimal()); //$NON-NLS-1$
 		result.add("kerf", length(plan.decisions().kerf())); //$NON-NLS-1$
 		result.add("trim", length(plan.decisions().endTrim())); //$NON-NLS-1$
 		result.add("shortestOffcut", length(plan.decisions().shortestOffcut())); //$NON-NLS-1$

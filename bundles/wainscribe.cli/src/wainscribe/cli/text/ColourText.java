@@ -9,6 +9,8 @@ import wainscribe.finishes.colour.Lab;
 /** The numbers of a colour for people. */
 public final class ColourText {
 
+	private static final double ZERO = 0.005;
+
 	private ColourText() {
 	}
 
@@ -30,6 +32,11 @@ public final class ColourText {
 	}
 
 	private static void line(StringBuilder text, String format, Lab lab) {
-		text.append(String.format(Locale.ROOT, format + "%n", lab.lightness(), lab.a(), lab.b())); //$NON-NLS-1$
+		text.append(String.format(Locale.ROOT, format + "%n", lab.lightness(), plain(lab.a()), plain(lab.b()))); //$NON-NLS-1$
+	}
+
+	/** Two decimals without a sign at zero. */
+	private static double plain(double value) {
+		return Math.abs(value) < ZERO ? 0 : value;
 	}
 }

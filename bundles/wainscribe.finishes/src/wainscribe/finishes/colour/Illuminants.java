@@ -29,7 +29,7 @@ public final class Illuminants {
 
 	private static final List<Illuminant> BUILT_IN = List.of(A, D50, D65, FL2, FL11, LED_B3);
 
-	private static final Pattern TEMPERATURE = Pattern.compile("(\\d{4,5})\\s*K"); //$NON-NLS-1$
+	private static final Pattern TEMPERATURE = Pattern.compile("(\\d{4,5})\\s*[Kk]"); //$NON-NLS-1$
 	private static final int COLDEST_DAYLIGHT = 4000;
 	private static final int LOWEST = 1000;
 	private static final int HIGHEST = 25000;

@@ -12,6 +12,8 @@ public record Lab(double lightness, double a, double b) {
 
 	private static final double LINEAR_BELOW = 216.0 / 24389;
 	private static final double SLOPE = 24389.0 / 27;
+	/** The white of a screen and the row sums of its matrix differ by less. */
+	private static final double GREY = 5e-4;
 
 	/** Refuses what is no number. */
 	public Lab {
@@ -41,8 +43,11 @@ public record Lab(double lightness, double a, double b) {
 		return Math.hypot(a, b);
 	}
 
-	/** Returns the hue angle in degrees from 0 up to 360: 0 red, 90 yellow, 180 green, 270 blue; 0 for a grey. */
+	/** Returns the hue angle in degrees from 0 up to 360: 0 red, 90 yellow, 180 green, 270 blue; 0 for a grey, whose rounding has no hue. */
 	public double hue() {
+		if (chroma() < GREY) {
+			return 0;
+		}
 		double degrees = Math.toDegrees(Math.atan2(b, a));
 		return degrees < 0 ? degrees + 360 : degrees;
 	}
