@@ -19,7 +19,7 @@ record Bundle(Path folder) {
 
 	/** Bundles that draw or open windows; all others are the domain. */
 	private static final List<String> WITH_WINDOWS = List.of("wainscribe.ui", "wainscribe.ui.drafting", "wainscribe.ui.elevation",
-		"wainscribe.ui.profile", "wainscribe.app", "wainscribe.gef.bridge", "wainscribe.ui.tests");
+		"wainscribe.ui.cutting", "wainscribe.ui.profile", "wainscribe.app", "wainscribe.gef.bridge", "wainscribe.ui.tests");
 
 	/** Symbolic name. */
 	String name() {

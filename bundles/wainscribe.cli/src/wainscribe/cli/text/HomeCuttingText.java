@@ -46,6 +46,11 @@ public final class HomeCuttingText {
 	}
 
 	private void summary(HomePlan plan) {
+		if (plan.bars().isEmpty()) {
+			text.append(plan.unplaced().isEmpty() ? "Nothing left to cut" : "No piece can be cut").append('\n'); //$NON-NLS-1$ //$NON-NLS-2$
+			accepted(plan);
+			return;
+		}
 		long pieces = plan.bars().stream().mapToLong(bar -> bar.pieces().size()).sum();
 		text.append(CuttingText.counted((int) pieces, "piece")).append(" from ") //$NON-NLS-1$ //$NON-NLS-2$
 				.append(CuttingText.counted(plan.bars().size(), "bar")).append(" for ").append(money(plan.cost())); //$NON-NLS-1$ //$NON-NLS-2$
@@ -53,6 +58,10 @@ public final class HomeCuttingText {
 			text.append(CuttingText.proof(plan.isCostProved(), plan.optimal(), plan.lowerBound()));
 		}
 		text.append(", kerf ").append(length(plan.decisions().kerf())).append('\n'); //$NON-NLS-1$
+		accepted(plan);
+	}
+
+	private void accepted(HomePlan plan) {
 		if (!plan.accepted().isEmpty()) {
 			text.append("Besides, ").append(CuttingText.counted(plan.accepted().size(), "bar")).append(" of accepted plans\n"); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 		}

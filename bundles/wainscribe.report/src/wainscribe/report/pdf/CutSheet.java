@@ -27,6 +27,9 @@ public final class CutSheet {
 	private static final double TICK = 5.2;
 	private static final double BAR = 8;
 	private static final double INDENT = 9;
+	/** What a bar's heading and drawing take, and the piece that must not be parted from them. */
+	private static final double HEAD = 12 + 2 * LARGE + BAR + 4 * PLAIN;
+	private static final double FIRST_PIECE = LARGE * 1.6 + 6 * PLAIN * 1.5;
 
 	/**
 	 * Prints the sheet.
@@ -75,7 +78,7 @@ public final class CutSheet {
 	}
 
 	private static void bar(PageFlow flow, BarView bar) throws IOException {
-		flow.keep(2 * LARGE + BAR + 4 * PLAIN);
+		flow.keep(HEAD + FIRST_PIECE);
 		flow.space(7);
 		flow.rule();
 		flow.drop(2);
@@ -95,7 +98,7 @@ public final class CutSheet {
 		String ends = piece.start().isEmpty() ? "" : "Left or lower end: " + piece.start() + ". Right or upper end: " + piece.end() + ".";
 		String place = piece.where().isEmpty() ? piece.room() : piece.room() + ", " + piece.where();
 		flow.paragraph(ends, PLAIN, Ink.TEXT, INDENT, flow.width(), false);
-		flow.paragraph(place + (piece.notes().isEmpty() ? "" : ". " + piece.notes()), PLAIN, Ink.SOFT, INDENT, flow.width(), false);
+		flow.paragraph(place + (piece.notes().isEmpty() ? "" : "; " + piece.notes()), PLAIN, Ink.SOFT, INDENT, flow.width(), false);
 		flow.drop(2);
 	}
 
