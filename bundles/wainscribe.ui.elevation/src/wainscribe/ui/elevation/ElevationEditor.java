@@ -86,6 +86,8 @@ public final class ElevationEditor extends GraphicalEditor implements TableListe
 		new QuietBar(parent, table);
 		table.addListener(this);
 		AppearanceWatch.follow(parent, getSite(), table::setAppearance);
+		viewer.zoom().begin(FirstSize.of(parent, area));
+		viewer.setContents(session.room());
 		area.addListener(SWT.Resize, event -> fit(area));
 	}
 
@@ -114,9 +116,10 @@ public final class ElevationEditor extends GraphicalEditor implements TableListe
 		getSite().registerContextMenu(viewer.getContextMenu(), viewer);
 	}
 
+	/** The room is put on the table once its size is known: everything on it is drawn to a scale. */
 	@Override
 	protected void initializeGraphicalViewer() {
-		viewer.setContents(session.room());
+		// see createPartControl
 	}
 
 	@Override

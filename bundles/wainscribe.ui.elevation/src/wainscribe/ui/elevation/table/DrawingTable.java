@@ -35,7 +35,8 @@ import wainscribe.ui.session.RoomSessionListener;
 
 /**
  * What lies on the drawing table of one editor: the drawings of all walls of a room, at a scale, in an appearance, with some
- * layers shown. Draws each wall once for each state of the room; everything on the screen is painted from these drawings.
+ * layers shown. Draws each wall once for each state of the room; everything on the screen is painted from these drawings. The
+ * first are made when somebody asks for them: by then the scale should be known.
  */
 public final class DrawingTable implements RoomSessionListener {
 
@@ -56,7 +57,7 @@ public final class DrawingTable implements RoomSessionListener {
 	private Map<Wall, Drawing> drawings = new IdentityHashMap<>();
 	private ProfileCatalogue profiles;
 	private ElevationDrawing pencil;
-	private Map<Wall, WallState> states = new IdentityHashMap<>();
+	private Map<Wall, WallState> drawnStates = new IdentityHashMap<>();
 	private RoomDesign shown;
 	private StripArrangement arrangement;
 	private TableColours colours;
@@ -81,7 +82,7 @@ public final class DrawingTable implements RoomSessionListener {
 		this.letters = Objects.requireNonNull(letters);
 		this.scale = scale;
 		setColours(colours);
-		redraw();
+		shown = session.design();
 		session.addListener(this);
 	}
 
@@ -117,16 +118,19 @@ public final class DrawingTable implements RoomSessionListener {
 
 	/** Returns the drawing of a wall. */
 	public Drawing drawingOf(Wall wall) {
+		begin();
 		return drawings.get(wall);
 	}
 
 	/** Returns where a wall lies. */
 	public Projection placeOf(Wall wall) {
+		begin();
 		return arrangement.of(wall);
 	}
 
 	/** Returns the pixels that all walls take. */
 	public Rectangle area() {
+		begin();
 		return arrangement.area();
 	}
 
@@ -154,7 +158,9 @@ public final class DrawingTable implements RoomSessionListener {
 	public void setScale(double pixelsPerMillimetre) {
 		if (scale != pixelsPerMillimetre) {
 			scale = pixelsPerMillimetre;
-			refresh();
+			if (arrangement != null) {
+				refresh();
+			}
 		}
 	}
 
@@ -165,6 +171,7 @@ public final class DrawingTable implements RoomSessionListener {
 	 * @param pixelsPerMillimetre the scale
 	 */
 	public Dimension sizeAt(List<Wall> walls, double pixelsPerMillimetre) {
+		sharpen();
 		ElevationOptions options = optionsAt(pixelsPerMillimetre);
 		Map<Wall, Drawing> drawn = new IdentityHashMap<>();
 		walls.forEach(wall -> drawn.put(wall, pencil.draw(shown, wall, options)));
@@ -250,16 +257,22 @@ public final class DrawingTable implements RoomSessionListener {
 		tell(TableListener::drawingsChanged);
 	}
 
+	private void begin() {
+		if (arrangement == null) {
+			redraw();
+		}
+	}
+
 	/** What cannot be drawn leaves the last good drawing where it is. */
 	private void redraw() {
 		RoomDesign before = shown;
 		try {
 			shown = session.design();
 			draw();
-			arrangement = StripArrangement.of(walls(), this::drawingOf, scale);
+			arrangement = StripArrangement.of(walls(), drawings::get, scale);
 			problem = null;
 		} catch (ArithmeticException | IllegalArgumentException e) {
-			if (before == null) {
+			if (arrangement == null) {
 				throw e;
 			}
 			ILog.get().warn(e.getLocalizedMessage(), e);
@@ -269,27 +282,27 @@ public final class DrawingTable implements RoomSessionListener {
 	}
 
 	private void draw() {
-		Map<Wall, WallState> before = sharpen() ? Map.of() : states;
-		Map<Wall, Drawing> old = drawings;
-		states = new IdentityHashMap<>();
-		drawings = new IdentityHashMap<>();
+		sharpen();
+		Map<Wall, WallState> states = new IdentityHashMap<>();
+		Map<Wall, Drawing> drawn = new IdentityHashMap<>();
 		ElevationOptions options = optionsAt(scale);
 		for (Wall wall : walls()) {
 			WallState state = WallState.of(shown, wall, options);
 			states.put(wall, state);
-			drawings.put(wall, state.equals(before.get(wall)) ? old.get(wall) : pencil.draw(shown, wall, options));
+			drawn.put(wall, state.equals(drawnStates.get(wall)) ? drawings.get(wall) : pencil.draw(shown, wall, options));
 		}
+		drawnStates = states;
+		drawings = drawn;
 	}
 
 	/** Takes another pencil once the profiles of the home have changed; then every wall is drawn again. */
-	private boolean sharpen() {
+	private void sharpen() {
 		ProfileCatalogue now = session.homeSession().profiles();
-		boolean changed = now != profiles;
-		if (changed) {
+		if (now != profiles) {
 			profiles = now;
 			pencil = pencils.apply(now);
+			drawnStates = Map.of();
 		}
-		return changed;
 	}
 
 	private ElevationOptions optionsAt(double at) {

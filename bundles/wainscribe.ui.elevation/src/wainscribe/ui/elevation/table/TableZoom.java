@@ -12,9 +12,11 @@ import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.swt.SWT;
 
-import wainscribe.drawing.Bounds;
 import wainscribe.model.Wall;
+import wainscribe.model.length.Length;
+import wainscribe.model.outline.WallShape;
 
 /**
  * The scale of the drawing table, named as on paper: at 1:20 a millimetre of the screen stands for 20 on the wall. Zooming
@@ -40,6 +42,8 @@ public final class TableZoom {
 	private final DrawingTable table;
 	private final ListenerList<Runnable> listeners = new ListenerList<>();
 	private boolean following = true;
+	/** The size that the scale was last chosen for; null before. */
+	private Dimension followed;
 
 	/**
 	 * Creates the zoom of a viewer.
@@ -87,33 +91,48 @@ public final class TableZoom {
 		zoomTo(table.scale() * Math.pow(STEP, steps), pointer);
 	}
 
-	/** Follows the size of the table as long as nobody has chosen a scale. */
+	/**
+	 * Chooses the scale for a table that nothing was drawn on yet, so that nothing has to be drawn twice.
+	 *
+	 * @param canvas the size that the canvas will have; nothing is chosen for an empty one
+	 */
+	public void begin(Dimension canvas) {
+		Dimension size = seen(canvas.width, canvas.height);
+		if (!table.walls().isEmpty() && !size.isEmpty()) {
+			table.setScale(scaleFor(List.of(longest()), READABLE, size));
+			followed = size;
+			listeners.forEach(Runnable::run);
+		}
+	}
+
+	/** Follows the size of the table as long as nobody has chosen a scale: every wall can be seen whole, and the first one is. */
 	public void follow() {
-		if (following) {
-			fitLongest();
+		List<Wall> walls = table.walls();
+		if (following && !walls.isEmpty()) {
+			Dimension size = seen();
+			if (!size.equals(followed)) {
+				followed = size;
+				fit(List.of(longest()), READABLE, size);
+			}
+			viewer.flush();
+			reveal(walls.getFirst());
 			following = true;
 		}
 	}
 
-	/** Shows the first wall, to a scale at which every wall of the room can be seen whole. */
-	private void fitLongest() {
-		List<Wall> walls = table.walls();
-		if (!walls.isEmpty()) {
-			Wall longest = walls.stream().max(Comparator.comparingDouble(wall -> bounds(wall).width())).orElseThrow();
-			fit(List.of(longest), READABLE);
-			reveal(walls.getFirst());
-		}
+	private Wall longest() {
+		return table.walls().stream().max(Comparator.comparing(wall -> WallShape.of(wall).length())).orElseThrow();
 	}
 
 	/** Shows the whole room. */
 	public void fitRoom() {
-		fit(table.walls(), LEAST);
+		fit(table.walls(), LEAST, viewport().getClientArea().getSize());
 		scrollTo(new Point(0, 0));
 	}
 
 	/** Shows one wall as large as it goes. */
 	public void fitWall(Wall wall) {
-		fit(List.of(wall), LEAST);
+		fit(List.of(wall), LEAST, viewport().getClientArea().getSize());
 		reveal(wall);
 	}
 
@@ -126,12 +145,32 @@ public final class TableZoom {
 		scrollTo(new Point(x, y));
 	}
 
-	/** What the writing takes hardly changes with the scale, so a few looks at it find the scale at which both fit. */
-	private void fit(List<Wall> walls, double least) {
-		Rectangle view = viewport().getClientArea();
-		if (walls.isEmpty() || view.width <= 0 || view.height <= 0) {
+	private Dimension seen() {
+		org.eclipse.swt.graphics.Point size = viewer.getControl().getSize();
+		return seen(size.x, size.y);
+	}
+
+	/**
+	 * Returns how much of the table can be seen when all walls are on it; several walls side by side are scrolled. The same
+	 * before and after the scroll bar has come.
+	 */
+	private Dimension seen(int width, int height) {
+		FigureCanvas canvas = (FigureCanvas) viewer.getControl();
+		boolean bar = table.walls().size() > 1 && canvas.getScrollbarsMode() != SWT.SCROLLBAR_OVERLAY;
+		return new Dimension(width, Math.max(0, height - (bar ? canvas.getHorizontalBar().getSize().y : 0)));
+	}
+
+	private void fit(List<Wall> walls, double least, Dimension view) {
+		if (walls.isEmpty() || view.isEmpty()) {
 			return;
 		}
+		table.setScale(scaleFor(walls, least, view));
+		viewer.flush();
+		tell();
+	}
+
+	/** What the writing takes hardly changes with the scale, so a few looks at it find the scale at which both fit. */
+	private double scaleFor(List<Wall> walls, double least, Dimension view) {
 		double scale = table.scale();
 		for (int pass = 0; pass < PASSES; pass++) {
 			double next = Math.max(least, Math.min(MOST, fitting(walls, scale, view)));
@@ -141,23 +180,24 @@ public final class TableZoom {
 				break;
 			}
 		}
-		table.setScale(scale);
-		viewer.flush();
-		tell();
+		return scale;
 	}
 
 	/** Returns the scale at which walls fit if their writing takes as much as at another scale. */
-	private double fitting(List<Wall> walls, double scale, Rectangle view) {
+	private double fitting(List<Wall> walls, double scale, Dimension view) {
 		Dimension size = table.sizeAt(walls, scale);
-		double width = walls.stream().mapToDouble(wall -> bounds(wall).width()).sum();
-		double height = walls.stream().mapToDouble(wall -> bounds(wall).height()).max().orElse(0);
+		double width = walls.stream().mapToDouble(wall -> WallShape.of(wall).length().approximateMillimetres()).sum();
+		double height = walls.stream().mapToDouble(TableZoom::height).max().orElse(0);
 		double along = (view.width - (size.width - width * scale)) / Math.max(1, width);
 		double up = (view.height - (size.height - height * scale)) / Math.max(1, height);
 		return Math.min(along, up);
 	}
 
-	private Bounds bounds(Wall wall) {
-		return table.drawingOf(wall).wall();
+	private static double height(Wall wall) {
+		WallShape shape = WallShape.of(wall);
+		Length floor = shape.floorRight();
+		return shape.ceilingLeft().max(shape.ceilingRight()).max(floor.max(Length.ZERO)).minus(floor.min(Length.ZERO))
+				.approximateMillimetres();
 	}
 
 	private void zoomTo(double scale, Point anchor) {

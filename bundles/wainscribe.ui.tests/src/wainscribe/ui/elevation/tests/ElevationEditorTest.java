@@ -9,15 +9,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.Viewport;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.AccessibleEditPart;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.ui.part.FileEditorInput;
 import org.junit.jupiter.api.Test;
 
 import wainscribe.commands.SetFeatureCommand;
 import wainscribe.commands.SetGapCommand;
+import wainscribe.drawing.Drawing;
 import wainscribe.drawing.LayerName;
 import wainscribe.layout.FrameOutline;
 import wainscribe.model.Placed;
@@ -26,6 +31,7 @@ import wainscribe.model.Wall;
 import wainscribe.model.WainscribePackage.Literals;
 import wainscribe.model.length.Length;
 import wainscribe.ui.ElementSelector;
+import wainscribe.ui.elevation.ElevationEditor;
 import wainscribe.ui.elevation.editparts.FrameEditPart;
 import wainscribe.ui.elevation.editparts.RailEditPart;
 import wainscribe.ui.elevation.editparts.ThingEditPart;
@@ -158,5 +164,24 @@ class ElevationEditorTest extends OpenEditor {
 		assertFalse(watch.painted().intersects(table.placeOf(south).pixels(table.drawingOf(south).wall())),
 				"the other wall is not: " + watch.painted());
 		watch.stop();
+	}
+
+	@Test
+	void opensAtTheScaleItKeepsAndDrawsEachWallOnce() throws Exception {
+		page().closeEditor(editor, false);
+		editor = (ElevationEditor) page().openEditor(new FileEditorInput(home.file()), ElevationEditor.ID);
+		DrawingTable table = Adapters.adapt(editor, DrawingTable.class);
+		double scale = table.scale();
+		List<Drawing> drawings = table.walls().stream().map(table::drawingOf).toList();
+		viewer = editor.getGraphicalViewer();
+		new Hand(viewer).settle();
+		assertEquals(scale, table.scale());
+		for (int i = 0; i < drawings.size(); i++) {
+			assertSame(drawings.get(i), table.drawingOf(table.walls().get(i)));
+		}
+		Viewport port = ((FigureCanvas) viewer.getControl()).getViewport();
+		Rectangle view = new Rectangle(port.getViewLocation(), port.getClientArea().getSize());
+		Rectangle first = table.placeOf(table.walls().getFirst()).pixels(drawings.getFirst().extent());
+		assertTrue(view.contains(first), "the first wall is seen whole");
 	}
 }
