@@ -26,6 +26,6 @@ final class Design {
 	/** Returns the layout problem of the first room of a home. */
 	static RoomTask task(GeneratedHome home) {
 		EffectiveBrief brief = designer().brief(home.home(), home.rooms().getFirst());
-		return RoomSite.of(home.rooms().getFirst(), brief, PATTERNS.find(brief.pattern()).orElseThrow().pattern()).task();
+		return RoomSite.of(home.home(), home.rooms().getFirst(), brief, PATTERNS.find(brief.pattern()).orElseThrow().pattern()).task();
 	}
 }
