@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package wainscribe.fabrication;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,9 +21,8 @@ record PieceNotes(LengthUnit unit, Optional<Length> longestStock) {
 			String template = kind.isSingle() ? Messages.PieceNotes_LongerThanStock : Messages.PieceNotes_ScarfOnStud;
 			notes.add(NLS.bind(template, LengthFormat.asShown(stock, unit)));
 		});
-		BigDecimal steepest = start.turn().max(start.tilt()).max(end.turn()).max(end.tilt());
 		if (start.isBeyondSaw() || end.isBeyondSaw()) {
-			notes.add(NLS.bind(Messages.PieceNotes_BeyondSaw, steepest.toPlainString()));
+			notes.add(Messages.PieceNotes_BeyondSaw);
 		}
 		return notes;
 	}

@@ -83,7 +83,7 @@ class FramePiecesTest {
 	@Test
 	void settingsBeyondMostSawsAreNamed() {
 		List<Piece> pieces = pieces(frame("S1", 0, 100, 1040, 400, 780));
-		assertTrue(pieces.get(1).notes().getFirst().contains("63.4349"));
+		assertTrue(pieces.get(1).notes().getFirst().contains("wedge"));
 		assertTrue(pieces(frame("A1", 80, 220, 500, 600, 0)).getFirst().notes().isEmpty());
 	}
 

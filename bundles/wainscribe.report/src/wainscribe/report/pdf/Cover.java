@@ -43,7 +43,9 @@ final class Cover {
 		}
 		findings(pack.urgent());
 		if (!pack.advice().isEmpty()) {
-			flow.paragraph(pack.advice().size() + " pieces of advice stand with their rooms.", Ink.BODY, Ink.TEXT);
+			int count = pack.advice().size();
+			flow.paragraph(count == 1 ? "1 piece of advice stands with its room." : count + " pieces of advice stand with their rooms.",
+					Ink.BODY, Ink.TEXT);
 		}
 		flow.space(6);
 		flow.heading("Before anyone starts", 5, Ink.TEXT);

@@ -23,6 +23,8 @@ public final class PieceLabels {
 	private static final double PAD = 3;
 	private static final double NAME = 6;
 	private static final double TEXT = 2.9;
+	/** No smaller share of a text's size is read at arm's length; what is longer ends in an ellipsis. */
+	private static final double SMALLEST = 0.65;
 
 	/**
 	 * Prints the labels, in the order of cutting.
@@ -65,20 +67,21 @@ public final class PieceLabels {
 	private static void label(PageFlow flow, CutView piece, double x, double width) throws IOException {
 		flow.box(x, 0, width, HEIGHT, Style.stroked(Ink.LINE, 0.2, 1.0, 1.0));
 		TextLines lines = new TextLines(flow.face());
-		double size = fitting(flow, piece.label(), width - 2 * PAD);
+		double size = fitting(flow, piece.label(), NAME, width - 2 * PAD);
 		flow.put(piece.label(), x + PAD, PAD + NAME * 0.8, size, Ink.TEXT, true);
 		flow.put(piece.length(), x + PAD, PAD + NAME + 4.2, 4.2, Ink.TEXT, false);
 		double below = PAD + NAME + 8.2;
 		for (String text : List.of(piece.room(), piece.where(), piece.profile())) {
-			String line = lines.of(text, TEXT, width - 2 * PAD).getFirst();
-			flow.put(line, x + PAD, below, TEXT, Ink.SOFT, false);
+			double small = Math.max(TEXT * SMALLEST, fitting(flow, text, TEXT, width - 2 * PAD));
+			List<String> parts = lines.of(text, small, width - 2 * PAD);
+			flow.put(parts.size() > 1 ? parts.getFirst() + " \u2026" : parts.getFirst(), x + PAD, below, small, Ink.SOFT, false);
 			below += TEXT * 1.35;
 		}
 	}
 
 	/** A long label is written smaller, so that it stays whole. */
-	private static double fitting(PageFlow flow, String text, double width) throws IOException {
-		double wanted = flow.face().width(text, NAME);
-		return wanted <= width ? NAME : NAME * width / wanted;
+	private static double fitting(PageFlow flow, String text, double size, double width) throws IOException {
+		double wanted = flow.face().width(text, size);
+		return wanted <= width ? size : size * width / wanted;
 	}
 }

@@ -34,7 +34,7 @@ final class RoomPages {
 		new Cover(flow).facts(room.proposed());
 		sentences("What stays plain", room.open());
 		for (ElevationView wall : room.elevations()) {
-			sentences("Why the frames of wall " + wall.name() + " stand so", wall.reasons());
+			sentences("Why wall " + wall.name() + " is divided so", wall.reasons());
 		}
 		if (!room.paints().isEmpty()) {
 			flow.space(6);
@@ -99,7 +99,7 @@ final class RoomPages {
 		}
 		flow.space(5);
 		flow.heading("Wall " + wall.name(), 4.6, Ink.TEXT);
-		new TablePrinter(flow, List.of(Column.left("Frame", 2), Column.right("Left", 2), Column.right("Right", 2),
+		new TablePrinter(flow, List.of(Column.left("Frame or strip", 2), Column.right("Left", 2), Column.right("Right", 2),
 				Column.right("Bottom", 2.4), Column.right("Top", 2.4), Column.right("Cut width", 2),
 				Column.right("Gap left", 2))).print(wall.marks().stream().map(mark -> List.of(mark.frame(), mark.left(),
 						mark.right(), mark.bottom(), mark.top(), mark.cut(), mark.gap())).toList());
