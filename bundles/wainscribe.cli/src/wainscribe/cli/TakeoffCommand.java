@@ -72,7 +72,7 @@ final class TakeoffCommand implements Callable<Integer> {
 		if (output.isJson()) {
 			console.json(TakeoffJson.of(takeoff));
 		} else {
-			console.text(TakeoffText.of(takeoff));
+			console.text(TakeoffText.of(takeoff, output.unitsOr(folder.home().getUnits())));
 		}
 		return ExitCode.DONE;
 	}

@@ -4,6 +4,8 @@ package wainscribe.cli.text;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import wainscribe.model.length.LengthUnit;
+import wainscribe.takeoff.AmountText;
 import wainscribe.takeoff.HomeTakeoff;
 import wainscribe.takeoff.PackCount;
 import wainscribe.takeoff.RoomTakeoff;
@@ -15,14 +17,16 @@ public final class TakeoffText {
 
 	private final StringBuilder text = new StringBuilder();
 	private final String currency;
+	private final AmountText amounts;
 
-	private TakeoffText(String currency) {
+	private TakeoffText(String currency, LengthUnit unit) {
+		amounts = new AmountText(unit);
 		this.currency = currency.isEmpty() ? "" : ' ' + currency; //$NON-NLS-1$
 	}
 
-	/** Returns the text, ending in a line break. */
-	public static String of(HomeTakeoff takeoff) {
-		TakeoffText writer = new TakeoffText(takeoff.currency());
+	/** Returns the text in the units of a home, ending in a line break. */
+	public static String of(HomeTakeoff takeoff, LengthUnit unit) {
+		TakeoffText writer = new TakeoffText(takeoff.currency(), unit);
 		writer.part(takeoff.home().isEmpty() ? "All rooms together" : takeoff.home() + ", all rooms together", takeoff.lines(), takeoff.totals()); //$NON-NLS-1$ //$NON-NLS-2$
 		for (RoomTakeoff room : takeoff.rooms()) {
 			writer.text.append('\n');
@@ -47,17 +51,17 @@ public final class TakeoffText {
 		text.append(totals.unpriced() == 0 ? "" : ", " + totals.unpriced() + " lines without a price").append('\n'); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 	}
 
-	private static String quantity(TakeoffLine line) {
-		return line.quantity() == null ? "not known" : line.quantity().toPlainString() + ' ' + line.unit(); //$NON-NLS-1$
+	private String quantity(TakeoffLine line) {
+		return line.quantity() == null ? "not known" : amounts.of(line.quantity(), line.unit()); //$NON-NLS-1$
 	}
 
-	private static String packs(TakeoffLine line) {
+	private String packs(TakeoffLine line) {
 		return line.packs().isEmpty() ? "" //$NON-NLS-1$
-				: line.packs().stream().map(TakeoffText::pack).collect(Collectors.joining(" + ", ", buy ", "")); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+				: line.packs().stream().map(this::pack).collect(Collectors.joining(" + ", ", buy ", "")); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 	}
 
-	private static String pack(PackCount packs) {
-		return packs.count() + " x " + packs.size().stripTrailingZeros().toPlainString() + ' ' + packs.unit(); //$NON-NLS-1$
+	private String pack(PackCount packs) {
+		return packs.count() + " x " + amounts.of(packs.size(), packs.unit()); //$NON-NLS-1$
 	}
 
 	private String price(TakeoffLine line) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 import wainscribe.model.length.LengthUnit;
+import wainscribe.takeoff.AmountText;
 import wainscribe.takeoff.PackCount;
 import wainscribe.takeoff.TakeoffLine;
 import wainscribe.takeoff.TakeoffTotals;
@@ -16,17 +17,13 @@ import wainscribe.takeoff.TakeoffTotals;
 final class QuantityRows {
 
 	private static final int SHOWN_PLACES = 2;
-	/** Exact by the international foot (NIST SP 811). */
-	private static final BigDecimal METRES_PER_FOOT = new BigDecimal("0.3048");
-	/** Litres in one US gallon, exact (NIST SP 811). */
-	private static final BigDecimal LITRES_PER_GALLON = new BigDecimal("3.785411784");
 
 	private final String currency;
-	private final LengthUnit unit;
+	private final AmountText amounts;
 
 	QuantityRows(String currency, LengthUnit unit) {
 		this.currency = currency;
-		this.unit = unit;
+		amounts = new AmountText(unit);
 	}
 
 	List<QuantityRow> of(List<TakeoffLine> lines) {
@@ -34,30 +31,14 @@ final class QuantityRows {
 	}
 
 	private QuantityRow row(TakeoffLine line) {
-		String need = line.quantity() == null ? "\u2013" : amount(line.quantity(), line.unit());
+		String need = line.quantity() == null ? "\u2013" : amounts.of(line.quantity(), line.unit());
 		String buy = line.packs().stream().map(this::pack).collect(Collectors.joining(", "));
 		return new QuantityRow(line.group(), line.item(), need, buy.isEmpty() ? "\u2013" : buy, line.formula(), line.source(),
 				line.isPriced() ? money(line.total()) : "\u2013");
 	}
 
 	private String pack(PackCount pack) {
-		return pack.count() + " \u00d7 " + amount(pack.size(), pack.unit());
-	}
-
-	/** Inch homes see feet and gallons. */
-	private String amount(BigDecimal amount, String measure) {
-		if (unit == LengthUnit.INCH && measure.equals("m")) {
-			return rounded(amount.divide(METRES_PER_FOOT, SHOWN_PLACES, RoundingMode.HALF_UP)) + " ft";
-		}
-		String text = rounded(amount) + " " + measure;
-		if (unit == LengthUnit.INCH && measure.equals("L")) {
-			return text + " (" + rounded(amount.divide(LITRES_PER_GALLON, SHOWN_PLACES, RoundingMode.HALF_UP)) + " gal)";
-		}
-		return text;
-	}
-
-	private static String rounded(BigDecimal amount) {
-		return Wording.number(amount.setScale(SHOWN_PLACES, RoundingMode.HALF_UP));
+		return pack.count() + " \u00d7 " + amounts.of(pack.size(), pack.unit());
 	}
 
 	List<Fact> totals(TakeoffTotals totals) {
