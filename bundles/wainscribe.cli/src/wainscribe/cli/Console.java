@@ -8,6 +8,8 @@ import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonObject;
 
+import wainscribe.cli.text.SingleLine;
+
 /**
  * Where a command writes: results to standard output, progress to standard error.
  *
@@ -31,13 +33,13 @@ record Console(PrintWriter out, PrintWriter err) {
 
 	/** Writes a result for people. */
 	void text(String result) {
-		out.print(result);
+		out.print(SingleLine.eachOf(result));
 		out.flush();
 	}
 
 	/** Says what is being done. */
 	void progress(String step) {
-		err.println(step);
+		err.println(SingleLine.of(step));
 		err.flush();
 	}
 }

@@ -3,6 +3,8 @@ package wainscribe.cli;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 
 import picocli.CommandLine.ArgGroup;
@@ -11,6 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import wainscribe.cli.json.CuttingJson;
 import wainscribe.cli.text.CuttingText;
+import wainscribe.cli.text.SingleLine;
 import wainscribe.cutting.CuttingJob;
 import wainscribe.cutting.CuttingPlan;
 import wainscribe.cutting.CuttingPlanner;
@@ -24,7 +27,8 @@ import wainscribe.takeoff.cutting.CuttingInput;
 @Command(name = "cut", mixinStandardHelpOptions = true, description = {
 		"Which piece from which length: the plan that costs least, among those the one that leaves the longest piece over.",
 		"Of a home: its cut list from the lengths of its briefs and price list and its offcuts; of files: what they say.",
-		"Bare lengths in files are in the unit of their line \"# units: in\" or \"# units: mm\", else of --units.",
+		"Bare lengths in files are in the unit of their line \"# units: in\" or \"# units: mm\", else of --units, else in mm.",
+		"Bare --kerf and --trim are in the unit of --units, else of the home or the file of the pieces, else in mm.",
 		"Exit code 1: there is not enough stock; the best plan for the rest is given, with what is missing." })
 final class CutCommand implements Callable<Integer> {
 
@@ -78,13 +82,24 @@ final class CutCommand implements Callable<Integer> {
 		CuttingInput input = source.files.read(output.unitsOr(null));
 		LengthUnit units = output.unitsOr(input.units());
 		CuttingJob job = job(input, options.kerf(Length.ZERO, units), options.trim(Length.ZERO, units));
+		tellOfBareLengths(input.bareFiles(), options.bare(units));
 		CuttingPlan plan = new CuttingPlanner().plan(job, progress);
 		if (output.isJson()) {
 			console.json(CuttingJson.of(plan));
 		} else {
-			console.text(CuttingText.of(plan, units == null ? LengthUnit.MILLIMETRE : units));
+			console.text(CuttingText.of(SingleLine.labels(plan), units == null ? LengthUnit.MILLIMETRE : units));
 		}
 		return plan.unplaced().isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
+	}
+
+	/** Says once, beside the result, that a unit was assumed: a wrong one makes a plan that looks right. */
+	private void tellOfBareLengths(List<String> files, List<String> bareOptions) {
+		List<String> places = new ArrayList<>(files);
+		places.addAll(bareOptions);
+		if (!places.isEmpty()) {
+			console.progress("lengths without a unit are read as mm; if they are inches, write \"# units: in\" before the header" //$NON-NLS-1$
+					+ " or give --units in (" + String.join(", ", places) + ')'); //$NON-NLS-1$ //$NON-NLS-2$
+		}
 	}
 
 	private static CuttingJob job(CuttingInput input, Length kerf, Length trim) throws BadInputException {

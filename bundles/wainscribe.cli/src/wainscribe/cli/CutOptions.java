@@ -2,13 +2,15 @@
 package wainscribe.cli;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Pattern;
 
 import picocli.CommandLine.Option;
 import wainscribe.model.length.Length;
-import wainscribe.model.length.LengthParser;
 import wainscribe.model.length.LengthSyntaxException;
 import wainscribe.model.length.LengthUnit;
+import wainscribe.takeoff.cutting.WrittenLength;
 
 /** The options that say how is sawn and how long is planned. */
 final class CutOptions {
@@ -37,6 +39,22 @@ final class CutOptions {
 		return trim == null ? otherwise : length("--trim", trim, units); //$NON-NLS-1$
 	}
 
+	/**
+	 * Returns the options with bare lengths that are millimetres only because nothing says their unit.
+	 *
+	 * @param units unit of bare lengths, null if nothing says one
+	 */
+	List<String> bare(LengthUnit units) throws BadInputException {
+		List<String> bare = new ArrayList<>();
+		if (kerf != null && written("--kerf", kerf, units).isBare()) { //$NON-NLS-1$
+			bare.add("--kerf"); //$NON-NLS-1$
+		}
+		if (trim != null && written("--trim", trim, units).isBare()) { //$NON-NLS-1$
+			bare.add("--trim"); //$NON-NLS-1$
+		}
+		return bare;
+	}
+
 	/** Returns how many seconds the planning may take. */
 	BigDecimal seconds() throws BadInputException {
 		if (!SECONDS.matcher(time).matches() || new BigDecimal(time).signum() == 0) {
@@ -46,19 +64,16 @@ final class CutOptions {
 	}
 
 	private static Length length(String option, String text, LengthUnit units) throws BadInputException {
-		Length length = parsed(option, text, units == null ? LengthUnit.MILLIMETRE : units);
-		if (units == null && !length.equals(parsed(option, text, LengthUnit.INCH))) {
-			throw BadInputException.option(option, text, "a unit, such as 3mm, or the option --units"); //$NON-NLS-1$
-		}
+		Length length = written(option, text, units).length();
 		if (length.signum() < 0) {
 			throw BadInputException.option(option, text, "a length of zero or more"); //$NON-NLS-1$
 		}
 		return length;
 	}
 
-	private static Length parsed(String option, String text, LengthUnit units) throws BadInputException {
+	private static WrittenLength written(String option, String text, LengthUnit units) throws BadInputException {
 		try {
-			return new LengthParser(units).parse(text);
+			return WrittenLength.of(text, units);
 		} catch (LengthSyntaxException e) {
 			throw new BadInputException("option " + option + ": " + e.getMessage()); //$NON-NLS-1$ //$NON-NLS-2$
 		}

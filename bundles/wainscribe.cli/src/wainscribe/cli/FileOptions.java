@@ -26,7 +26,7 @@ final class FileOptions {
 	/**
 	 * Reads the files.
 	 *
-	 * @param units unit of bare numbers in files that name none; null if nothing says one
+	 * @param units unit of bare numbers in files that name none; null if nothing says one: they are millimetres
 	 */
 	CuttingInput read(LengthUnit units) throws BadInputException {
 		try {

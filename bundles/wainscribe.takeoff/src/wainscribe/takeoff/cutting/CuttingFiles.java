@@ -22,7 +22,8 @@ import wainscribe.takeoff.cutting.CuttingInput.Needed;
  * <p>
  * Pieces: {@code label,profile,length,quantity}; a cut list of a client pack is taken as it is. Stock:
  * {@code profile,length,price,available} ({@code available} empty or missing: any number). Offcuts:
- * {@code label,profile,length}. Lengths are written as in a survey.
+ * {@code label,profile,length}. Lengths are written as in a survey; where nothing says the unit of bare numbers, they are
+ * millimetres.
  */
 public final class CuttingFiles {
 
@@ -35,6 +36,7 @@ public final class CuttingFiles {
 
 	/** More pieces than any house has. */
 	private static final int MOST_PIECES = 100_000;
+	private static final int MOST_AVAILABLE = 999_999_999;
 
 	private static final String PROFILE = "profile"; //$NON-NLS-1$
 	private static final String LENGTH = "length"; //$NON-NLS-1$
@@ -66,10 +68,29 @@ public final class CuttingFiles {
 		if (needed.isEmpty()) {
 			throw new CuttingFileException(pieces.toString(), 0, "", "has no piece; expected at least one row under the header"); //$NON-NLS-1$ //$NON-NLS-2$
 		}
-		List<StockLength> sold = stock(new CuttingTable(stock, STOCK.subList(0, 3), Set.copyOf(STOCK), units).read(stock));
-		List<Offcut> left = offcuts == null ? List.of()
-				: offcuts(new CuttingTable(offcuts, OFFCUTS, Set.of(), units).read(offcuts));
-		return new CuttingInput(needed, sold, left, stock.toString(), pieceTable.units());
+		CuttingTable stockTable = new CuttingTable(stock, STOCK.subList(0, 3), Set.copyOf(STOCK), units).read(stock);
+		List<StockLength> sold = stock(stockTable);
+		List<CuttingTable> tables = new ArrayList<>(List.of(pieceTable, stockTable));
+		List<Offcut> left = new ArrayList<>();
+		if (offcuts != null) {
+			CuttingTable offcutTable = new CuttingTable(offcuts, OFFCUTS, Set.of(), units).read(offcuts);
+			left.addAll(offcuts(offcutTable));
+			tables.add(offcutTable);
+		}
+		if (sold.isEmpty() && left.isEmpty()) {
+			throw new CuttingFileException(stock.toString(), 0, "", "has no length; expected at least one row under the header"); //$NON-NLS-1$ //$NON-NLS-2$
+		}
+		return new CuttingInput(needed, sold, left, stock.toString(), pieceTable.units(), bare(tables));
+	}
+
+	private static List<String> bare(List<CuttingTable> tables) throws CuttingFileException {
+		List<String> files = new ArrayList<>();
+		for (CuttingTable table : tables) {
+			if (table.hasBare(LENGTH)) {
+				files.add(table.file());
+			}
+		}
+		return files;
 	}
 
 	private static List<Needed> pieces(CuttingTable table) throws CuttingFileException {
@@ -77,7 +98,7 @@ public final class CuttingFiles {
 		long count = 0;
 		for (CuttingRow row : table.rows()) {
 			PieceDemand piece = new PieceDemand(row.text("label"), profile(row), row.length(LENGTH), //$NON-NLS-1$
-					row.whole("quantity", 1, "how many pieces, 1 or more")); //$NON-NLS-1$ //$NON-NLS-2$
+					row.whole("quantity", 1, MOST_PIECES, "how many pieces, 1 to " + MOST_PIECES)); //$NON-NLS-1$ //$NON-NLS-2$
 			count += piece.quantity();
 			if (count > MOST_PIECES) {
 				throw row.problem("quantity", CuttingRow.quoted(row.text("quantity")) + ": expected no more than " + MOST_PIECES //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
@@ -95,7 +116,8 @@ public final class CuttingFiles {
 			Length length = row.length(LENGTH);
 			BigDecimal price = row.money("price"); //$NON-NLS-1$
 			OptionalInt available = row.text("available").isEmpty() ? OptionalInt.empty() //$NON-NLS-1$
-					: OptionalInt.of(row.whole("available", 0, "how many there are, or an empty cell for any number")); //$NON-NLS-1$ //$NON-NLS-2$
+					: OptionalInt.of(row.whole("available", 0, MOST_AVAILABLE, //$NON-NLS-1$
+							"how many there are, 0 to " + MOST_AVAILABLE + ", or an empty cell for any number")); //$NON-NLS-1$ //$NON-NLS-2$
 			stock.add(new StockLength(profile, length, price, available));
 		}
 		return stock;

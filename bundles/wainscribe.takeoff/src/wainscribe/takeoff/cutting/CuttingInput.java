@@ -24,22 +24,30 @@ public final class CuttingInput {
 	private final List<Offcut> offcuts;
 	private final String stockFile;
 	private final LengthUnit units;
+	private final List<String> bareFiles;
 
 	/** A piece and the row it stands in. */
 	record Needed(PieceDemand piece, CuttingRow row) {
 	}
 
-	CuttingInput(List<Needed> needed, List<StockLength> stock, List<Offcut> offcuts, String stockFile, LengthUnit units) {
+	CuttingInput(List<Needed> needed, List<StockLength> stock, List<Offcut> offcuts, String stockFile, LengthUnit units,
+			List<String> bareFiles) {
 		this.needed = List.copyOf(needed);
 		this.stock = List.copyOf(stock);
 		this.offcuts = List.copyOf(offcuts);
 		this.stockFile = stockFile;
 		this.units = units;
+		this.bareFiles = List.copyOf(bareFiles);
 	}
 
-	/** Returns the unit in which the pieces are written; null if every length names its own. */
+	/** Returns the unit of bare lengths in the file of the pieces; null if nothing says one. */
 	public LengthUnit units() {
 		return units;
+	}
+
+	/** Returns the files, as they were named, with bare lengths that are millimetres only because nothing says their unit. */
+	public List<String> bareFiles() {
+		return bareFiles;
 	}
 
 	/**

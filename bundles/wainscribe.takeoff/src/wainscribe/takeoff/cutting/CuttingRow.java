@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 import wainscribe.model.length.Length;
-import wainscribe.model.length.LengthParser;
 import wainscribe.model.length.LengthSyntaxException;
 import wainscribe.model.length.LengthUnit;
 
@@ -16,12 +15,14 @@ import wainscribe.model.length.LengthUnit;
  * @param file   the file as it was named
  * @param number physical line, the first is 1
  * @param cells  stripped cells by column; none for columns the file does not have
- * @param units  unit of bare numbers, null if nothing says one
+ * @param units  unit of bare numbers, null if nothing says one: they are millimetres
  */
 record CuttingRow(String file, long number, Map<String, String> cells, LengthUnit units) {
 
 	private static final Pattern WHOLE = Pattern.compile("\\d{1,9}"); //$NON-NLS-1$
-	private static final Pattern MONEY = Pattern.compile("\\d{1,9}(\\.\\d{1,4})?"); //$NON-NLS-1$
+	private static final Pattern MONEY = Pattern.compile("\\d{1,9}(\\.\\d{1,2})?"); //$NON-NLS-1$
+	/** Sums of parts of a cent would not be the sums of what is shown. */
+	private static final Pattern PARTS_OF_A_CENT = Pattern.compile("\\d+\\.\\d{3,}"); //$NON-NLS-1$
 	private static final int LONGEST_SHOWN = 60;
 
 	/** Returns the text of a cell, empty if there is none. */
@@ -40,40 +41,39 @@ record CuttingRow(String file, long number, Map<String, String> cells, LengthUni
 
 	/** Returns a length above zero. */
 	Length length(String column) throws CuttingFileException {
-		String text = text(column);
-		Length length = parsed(column, text, units == null ? LengthUnit.MILLIMETRE : units);
-		if (units == null && !length.equals(parsed(column, text, LengthUnit.INCH))) {
-			throw problem(column, quoted(text) + ": expected a unit, such as 1842mm, a line \"# units: in\" or \"# units: mm\"" //$NON-NLS-1$
-					+ " before the header, or the option --units"); //$NON-NLS-1$
-		}
+		Length length = written(column).length();
 		if (length.signum() <= 0) {
-			throw problem(column, quoted(text) + ": expected a length above zero"); //$NON-NLS-1$
+			throw problem(column, quoted(text(column)) + ": expected a length above zero"); //$NON-NLS-1$
 		}
 		return length;
 	}
 
-	private Length parsed(String column, String text, LengthUnit unit) throws CuttingFileException {
+	/** Returns a length, of whatever size. */
+	WrittenLength written(String column) throws CuttingFileException {
 		try {
-			return new LengthParser(unit).parse(text);
+			return WrittenLength.of(text(column), units);
 		} catch (LengthSyntaxException e) {
 			throw problem(column, e.getMessage());
 		}
 	}
 
-	/** Returns an amount of money, not below zero. */
+	/** Returns an amount of money in whole cents, not below zero. */
 	BigDecimal money(String column) throws CuttingFileException {
 		String text = text(column);
+		if (PARTS_OF_A_CENT.matcher(text).matches()) {
+			throw problem(column, quoted(text) + ": expected at most two decimals, such as 12.50"); //$NON-NLS-1$
+		}
 		if (!MONEY.matcher(text).matches()) {
 			throw problem(column, quoted(text) + ": expected the price of one length, such as 12.50"); //$NON-NLS-1$
 		}
 		return new BigDecimal(text);
 	}
 
-	/** Returns a whole number of at least the given one. */
-	int whole(String column, int least, String expected) throws CuttingFileException {
+	/** Returns a whole number from the least to the most given. */
+	int whole(String column, int least, int most, String expected) throws CuttingFileException {
 		String text = text(column);
 		int number = WHOLE.matcher(text).matches() ? Integer.parseInt(text) : -1;
-		if (number < least) {
+		if (number < least || number > most) {
 			throw problem(column, quoted(text) + ": expected " + expected); //$NON-NLS-1$
 		}
 		return number;

@@ -43,6 +43,7 @@ final class CuttingTable {
 	private final List<CuttingRow> rows = new ArrayList<>();
 	private List<String> header;
 	private LengthUnit units;
+	private boolean hasUnitsLine;
 
 	/**
 	 * Creates an empty table.
@@ -71,9 +72,24 @@ final class CuttingTable {
 		return this;
 	}
 
+	/** Returns the file as it was named. */
+	String file() {
+		return file;
+	}
+
 	/** Returns the rows under the header. */
 	List<CuttingRow> rows() {
 		return List.copyOf(rows);
+	}
+
+	/** Returns whether the file has a length in this column that is millimetres only because nothing says its unit. */
+	boolean hasBare(String column) throws CuttingFileException {
+		for (CuttingRow row : rows) {
+			if (row.written(column).isBare()) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** Returns the unit of bare numbers, null if nothing says one. */
@@ -136,12 +152,21 @@ final class CuttingTable {
 		}
 		for (LengthUnit unit : LengthUnit.values()) {
 			if (unit.symbol().equalsIgnoreCase(matcher.group(1))) {
-				units = unit;
+				takeUnits(unit, comment, row);
 				return;
 			}
 		}
 		throw new CuttingFileException(file, row, "", //$NON-NLS-1$
 				CuttingRow.quoted('#' + comment) + ": expected \"# units: in\" or \"# units: mm\""); //$NON-NLS-1$
+	}
+
+	private void takeUnits(LengthUnit unit, String comment, long row) throws CuttingFileException {
+		if (hasUnitsLine && unit != units) {
+			throw new CuttingFileException(file, row, "", CuttingRow.quoted('#' + comment) //$NON-NLS-1$
+					+ ": expected no other unit than that of the line \"# units: " + units.symbol() + "\" above"); //$NON-NLS-1$ //$NON-NLS-2$
+		}
+		units = unit;
+		hasUnitsLine = true;
 	}
 
 	private void takeHeader(CsvRecord found) throws CuttingFileException {
