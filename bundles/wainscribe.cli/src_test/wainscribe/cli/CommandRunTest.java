@@ -4,29 +4,22 @@ package wainscribe.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static wainscribe.cli.Outcome.run;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParser;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import wainscribe.report.DesignServices;
-
 class CommandRunTest {
-
-	private static final DesignServices SERVICES = DesignServices.builtIn();
 
 	/** One wall of 60 in without obstructions, published worked example: 3 frames, 3 in gaps give 16 in (wall-frame how-to). */
 	private static final String SIXTY = """
@@ -41,13 +34,11 @@ class CommandRunTest {
 	@TempDir
 	private Path folder;
 
-	private final List<Throwable> failures = new ArrayList<>();
-
 	@Test
 	void surveyThenLayoutGivesThePublishedWidths() throws IOException {
 		Path home = surveyed(SIXTY);
 		Outcome layout = run("layout", "--home", home.toString(), "--format", "json");
-		assertEquals(0, layout.code, layout.err);
+		assertEquals(0, layout.code(), layout.err());
 		JsonObject room = layout.room(0);
 		JsonObject run = room.getAsJsonArray("walls").get(0).getAsJsonObject().getAsJsonArray("runs").get(0).getAsJsonObject();
 		JsonArray frames = run.getAsJsonArray("frames");
@@ -65,7 +56,7 @@ class CommandRunTest {
 	void surveyReportsInTheContractsWords() throws IOException {
 		Path csv = Files.writeString(folder.resolve("s.csv"), SIXTY);
 		Outcome survey = run("survey", csv.toString(), "--home", folder.resolve("h").toString(), "--format", "json");
-		assertEquals(0, survey.code, survey.err);
+		assertEquals(0, survey.code(), survey.err());
 		JsonObject room = survey.room(0);
 		assertEquals("Nook", room.get("name").getAsString());
 		assertTrue(room.get("closure").isJsonNull());
@@ -78,7 +69,7 @@ class CommandRunTest {
 	void anInfeasibleRequestExitsWithOneAndNamesTheStretch() throws IOException {
 		Path home = surveyed(SIXTY + "box,Nook,A,switch,20,35,,,,,gang=1;type=switch\n");
 		Outcome layout = run("layout", "--home", home.toString(), "--format", "json");
-		assertEquals(1, layout.code, layout.out);
+		assertEquals(1, layout.code(), layout.out());
 		JsonObject refused = layout.room(0).getAsJsonArray("infeasible").get(0).getAsJsonObject();
 		assertEquals("A", refused.get("wall").getAsString());
 		assertTrue(refused.get("reason").getAsString().contains("switch"), refused.toString());
@@ -89,7 +80,7 @@ class CommandRunTest {
 	@Test
 	void applyKeepsTheOptionsAsDecisions() throws IOException {
 		Path home = surveyed(SIXTY);
-		assertEquals(0, run("layout", "--home", home.toString(), "--gap", "70mm", "--rail", "34", "--apply").code);
+		assertEquals(0, run("layout", "--home", home.toString(), "--gap", "70mm", "--rail", "34", "--apply").code());
 		JsonObject room = run("layout", "--home", home.toString(), "--format", "json").room(0);
 		assertEquals("70", room.get("gap").getAsString());
 		assertEquals("863.6", room.getAsJsonObject("rail").get("top").getAsString());
@@ -99,11 +90,11 @@ class CommandRunTest {
 	void checkExitsWithOneForAnError() throws IOException {
 		Path home = surveyed(SIXTY + "box,Nook,A,outlet,20,12,,,,,gang=1;type=receptacle\nframe,Nook,A,,18 1/2,8,20,20,,,\n");
 		Outcome check = run("check", "--home", home.toString(), "--format", "json");
-		assertEquals(1, check.code, check.out);
+		assertEquals(1, check.code(), check.out());
 		assertTrue(check.json().getAsJsonArray("findings").asList().stream().map(finding -> finding.getAsJsonObject())
 				.anyMatch(finding -> finding.get("rule").getAsString().equals("plate-clear-or-contain")
 						&& finding.get("element").getAsString().equals("outlet")
-						&& finding.get("wall").getAsString().equals("A")), check.out);
+						&& finding.get("wall").getAsString().equals("A")), check.out());
 	}
 
 	@Test
@@ -111,7 +102,7 @@ class CommandRunTest {
 		Path home = surveyed(SIXTY);
 		Path workbook = folder.resolve("quantities.xlsx");
 		Outcome takeoff = run("takeoff", "--home", home.toString(), "--format", "json", "--xlsx", workbook.toString());
-		assertEquals(0, takeoff.code, takeoff.err);
+		assertEquals(0, takeoff.code(), takeoff.err());
 		assertEquals("Nook", takeoff.room(0).get("name").getAsString());
 		assertFalse(takeoff.json().getAsJsonArray("lines").isEmpty());
 		assertEquals("PK", new String(Files.readAllBytes(workbook), 0, 2, StandardCharsets.US_ASCII));
@@ -121,7 +112,7 @@ class CommandRunTest {
 	void packWritesEveryPart() throws IOException {
 		Path home = surveyed(SIXTY);
 		Path out = folder.resolve("out");
-		assertEquals(0, run("pack", "--home", home.toString(), "--out", out.toString()).code);
+		assertEquals(0, run("pack", "--home", home.toString(), "--out", out.toString()).code());
 		try (Stream<Path> files = Files.walk(out)) {
 			List<String> names = files.filter(Files::isRegularFile).map(file -> file.getFileName().toString()).toList();
 			assertTrue(names.containsAll(List.of("pack.html", "pack.pdf")), names.toString());
@@ -137,14 +128,13 @@ class CommandRunTest {
 		Path out = Files.createDirectory(folder.resolve("out"));
 		Path foreign = Files.writeString(out.resolve("pack.pdf"), "another's");
 		Outcome refused = run("pack", "--home", home.toString(), "--out", out.toString());
-		assertEquals(2, refused.code);
-		assertEquals("", refused.out);
+		assertEquals(2, refused.code());
+		assertEquals("", refused.out());
 		assertEquals("option --out: \"" + out + "\": " + foreign + " is in the way and not from an earlier pack;"
-				+ " expected another folder, or that moved away", refused.err.strip().lines().reduce((a, b) -> b).orElseThrow());
+				+ " expected another folder, or that moved away", refused.err().strip().lines().reduce((a, b) -> b).orElseThrow());
 		Files.move(foreign, out.resolve("other.pdf"));
-		assertEquals(0, run("pack", "--home", home.toString(), "--out", out.toString()).code);
+		assertEquals(0, run("pack", "--home", home.toString(), "--out", out.toString()).code());
 		assertEquals("another's", Files.readString(out.resolve("other.pdf")));
-		assertEquals(List.of(), failures);
 	}
 
 	@Test
@@ -170,51 +160,31 @@ class CommandRunTest {
 		refused("row 4, column height", "survey", Files.writeString(folder.resolve("bad.csv"), SIXTY.replace(",96,", ",96 1/0,")).toString(),
 				"--home", folder.resolve("never").toString());
 		assertFalse(Files.exists(folder.resolve("never")));
-		assertEquals(List.of(), failures);
 	}
 
 	@Test
 	void everyCommandHasHelp() {
 		for (String command : List.of("survey", "layout", "check", "cut", "finish", "takeoff", "pack")) {
 			Outcome help = run(command, "--help");
-			assertEquals(0, help.code);
-			assertTrue(help.out.contains("--format") && help.out.contains("--units"), help.out);
+			assertEquals(0, help.code());
+			assertTrue(help.out().contains("--format") && help.out().contains("--units"), help.out());
 		}
-		assertTrue(run("--help").out.contains("takeoff"));
-		assertTrue(run("--version").out.startsWith("wainscribe 1.2.3"));
+		assertTrue(run("--help").out().contains("takeoff"));
+		assertTrue(run("--version").out().startsWith("wainscribe 1.2.3"));
 	}
 
 	private void refused(String line, String... words) {
 		Outcome outcome = run(words);
-		assertEquals(2, outcome.code, outcome.err);
-		assertEquals("", outcome.out);
-		assertTrue(outcome.err.contains(line), outcome.err);
-		assertEquals(1, outcome.err.strip().lines().count(), outcome.err);
+		assertEquals(2, outcome.code(), outcome.err());
+		assertEquals("", outcome.out());
+		assertTrue(outcome.err().contains(line), outcome.err());
+		assertEquals(1, outcome.err().strip().lines().count(), outcome.err());
 	}
 
 	private Path surveyed(String csv) throws IOException {
 		Path home = folder.resolve("home");
 		Outcome survey = run("survey", Files.writeString(folder.resolve("survey.csv"), csv).toString(), "--home", home.toString());
-		assertEquals(0, survey.code, survey.err);
+		assertEquals(0, survey.code(), survey.err());
 		return home;
-	}
-
-	private Outcome run(String... words) {
-		StringWriter out = new StringWriter();
-		StringWriter err = new StringWriter();
-		int code = new CommandRun(SERVICES, "1.2.3", new Console(new PrintWriter(out, true), new PrintWriter(err, true)), failures::add)
-				.run(words);
-		return new Outcome(code, out.toString(), err.toString());
-	}
-
-	private record Outcome(int code, String out, String err) {
-
-		JsonObject json() {
-			return JsonParser.parseString(out).getAsJsonObject();
-		}
-
-		JsonObject room(int index) {
-			return json().getAsJsonArray("rooms").get(index).getAsJsonObject();
-		}
 	}
 }

@@ -4,10 +4,9 @@ package wainscribe.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static wainscribe.cli.Outcome.run;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,17 +16,13 @@ import java.util.List;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParser;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import wainscribe.report.DesignServices;
-
 /** Cutting plans from files. */
 class CutFilesTest {
 
-	private static final DesignServices SERVICES = DesignServices.builtIn();
 	private static final String PIECES = "label,profile,length,quantity\nA,ogee,1000mm,4\n";
 	/** Fills the longer length to the end, so that the material itself proves the plan. */
 	private static final String FILLING = "label,profile,length,quantity\nA,ogee,1050mm,4\n";
@@ -36,13 +31,11 @@ class CutFilesTest {
 	@TempDir
 	private Path folder;
 
-	private final List<Throwable> failures = new ArrayList<>();
-
 	@Test
 	void theCheapestBarsAreGivenInTheContractsWords() throws IOException {
 		// one bar of 4200 mm for 15.50 beats two of 2400 mm for 20.00
 		Outcome cut = cut(FILLING, STOCK, null, "--format", "json");
-		assertEquals(0, cut.code, cut.err);
+		assertEquals(0, cut.code(), cut.err());
 		JsonObject plan = cut.json();
 		assertEquals("15.50", plan.get("cost").getAsString());
 		assertEquals("15.50", plan.get("lowerBound").getAsString());
@@ -93,29 +86,29 @@ class CutFilesTest {
 	void tooFewLengthsExitWithOneAndSayWhatIsMissing() throws IOException {
 		String stock = "profile,length,price,available\nogee,2400mm,10,1\n";
 		Outcome cut = cut(PIECES, stock, null, "--format", "json");
-		assertEquals(1, cut.code, cut.err);
+		assertEquals(1, cut.code(), cut.err());
 		assertEquals("10.00", cut.json().get("cost").getAsString());
 		JsonObject missing = cut.json().getAsJsonArray("unplaced").get(0).getAsJsonObject();
 		assertEquals("A", missing.get("label").getAsString());
 		assertEquals(2, missing.get("quantity").getAsInt());
 		Outcome text = cut(PIECES, stock, null);
-		assertEquals(1, text.code);
-		assertTrue(text.out.contains("Missing: there is not enough stock for\n  2 x A 1000 mm of ogee\n"), text.out);
-		assertTrue(text.out.contains("1 x 2400 mm of ogee at 10.00 = 10.00"), text.out);
+		assertEquals(1, text.code());
+		assertTrue(text.out().contains("Missing: there is not enough stock for\n  2 x A 1000 mm of ogee\n"), text.out());
+		assertTrue(text.out().contains("1 x 2400 mm of ogee at 10.00 = 10.00"), text.out());
 	}
 
 	@Test
 	void textSaysWhatIsBoughtCutAndProved() throws IOException {
 		Outcome cut = cut(FILLING, STOCK, null);
-		assertTrue(cut.out.startsWith("1 bar for 15.50, proved: no plan costs less"), cut.out);
-		assertTrue(cut.out.contains("  4200 mm of ogee: 4 x A 1050 mm; left 0 mm\n"), cut.out);
-		assertTrue(cut.err.contains("planning: 1 bar, cost 15.50"), cut.err);
+		assertTrue(cut.out().startsWith("1 bar for 15.50, proved: no plan costs less"), cut.out());
+		assertTrue(cut.out().contains("  4200 mm of ogee: 4 x A 1050 mm; left 0 mm\n"), cut.out());
+		assertTrue(cut.err().contains("planning: 1 bar, cost 15.50"), cut.err());
 	}
 
 	@Test
 	void thousandsOfEqualPiecesArePlannedInTime() throws IOException {
 		Outcome cut = cut("label,profile,length,quantity\nA,ogee,700mm,10000\n", STOCK, null, "--format", "json", "--time", "20");
-		assertEquals(0, cut.code, cut.err);
+		assertEquals(0, cut.code(), cut.err());
 		// six of 700 fill 4200 exactly: 1667 bars would be 25838.50; 1666 bars and 4 pieces in 2400 + 2400 is dearer
 		assertEquals("25838.50", cut.json().get("cost").getAsString());
 	}
@@ -123,8 +116,8 @@ class CutFilesTest {
 	@Test
 	void theSameJobInAnotherOrderGivesTheSamePlan() throws IOException {
 		String head = "label,profile,length,quantity\n";
-		String one = cut(head + "A,ogee,1000mm,2\nB,ogee,900mm,3\n", STOCK, null, "--format", "json").out;
-		assertEquals(one, cut(head + "B,ogee,900mm,3\nA,ogee,1000mm,2\n", STOCK, null, "--format", "json").out);
+		String one = cut(head + "A,ogee,1000mm,2\nB,ogee,900mm,3\n", STOCK, null, "--format", "json").out();
+		assertEquals(one, cut(head + "B,ogee,900mm,3\nA,ogee,1000mm,2\n", STOCK, null, "--format", "json").out());
 	}
 
 	@Test
@@ -146,16 +139,16 @@ class CutFilesTest {
 		String pieces = PIECES.replace("1000mm", "1050");
 		String bareStock = STOCK.replace("mm", "");
 		Outcome bare = cut(pieces, bareStock, "label,profile,length\nshelf,ogee,500\n", "--format", "json", "--kerf", "3", "--trim", "1/8");
-		assertEquals(0, bare.code, bare.err);
+		assertEquals(0, bare.code(), bare.err());
 		Outcome named = cut(PIECES.replace("1000mm", "1050mm"), STOCK, "label,profile,length\nshelf,ogee,500mm\n", "--format", "json",
 				"--kerf", "3mm", "--trim", "0.125mm");
-		assertEquals(named.out, bare.out);
-		assertEquals(1, bare.err.lines().filter(line -> line.startsWith("lengths without")).count(), bare.err);
-		String places = bare.err.substring(bare.err.indexOf(notice) + notice.length()).lines().findFirst().orElseThrow();
-		assertTrue(places.matches("\\S*p[.]csv, \\S*s[.]csv, \\S*o[.]csv, --kerf, --trim\\)"), bare.err);
-		assertFalse(named.err.contains("without a unit"), named.err);
-		assertTrue(cut(PIECES, STOCK, null, "--kerf", "3").err.contains(notice + "--kerf)"));
-		assertFalse(cut(PIECES, STOCK, null, "--kerf", "0").err.contains(notice));
+		assertEquals(named.out(), bare.out());
+		assertEquals(1, bare.err().lines().filter(line -> line.startsWith("lengths without")).count(), bare.err());
+		String places = bare.err().substring(bare.err().indexOf(notice) + notice.length()).lines().findFirst().orElseThrow();
+		assertTrue(places.matches("\\S*p[.]csv, \\S*s[.]csv, \\S*o[.]csv, --kerf, --trim\\)"), bare.err());
+		assertFalse(named.err().contains("without a unit"), named.err());
+		assertTrue(cut(PIECES, STOCK, null, "--kerf", "3").err().contains(notice + "--kerf)"));
+		assertFalse(cut(PIECES, STOCK, null, "--kerf", "0").err().contains(notice));
 		// a refused job keeps to its one line
 		refused("p.csv, row 2, column length: \"4201\": longer than every length of \"ogee\"; expected at most 4200 mm",
 				PIECES.replace("1000mm", "4201"), bareStock);
@@ -169,10 +162,10 @@ class CutFilesTest {
 		assertEquals("4267.2", option.json().getAsJsonArray("bars").get(0).getAsJsonObject().get("stock").getAsString());
 		// 168 - 4 x 40 - 3 x 1/8, and the cut before the leftover
 		assertEquals("190.5", option.json().getAsJsonArray("bars").get(0).getAsJsonObject().get("remainder").getAsString());
-		assertFalse(option.err.contains("without a unit"), option.err);
+		assertFalse(option.err().contains("without a unit"), option.err());
 		Outcome line = cut("# units: in\n" + bare, "# units: mm\n" + STOCK.replace("mm", ""), null, "--format", "json", "--kerf", "1/8");
 		assertEquals(List.of("1016", "1016", "1016", "1016"), lengths(line.json()));
-		assertFalse(line.err.contains("without a unit"), line.err);
+		assertFalse(line.err().contains("without a unit"), line.err());
 	}
 
 	@Test
@@ -183,11 +176,11 @@ class CutFilesTest {
 		String stock = "profile,length,price,available\n" + profile + ",1500mm,10,1\n";
 		String offcuts = "label,profile,length\n\"she\nlf\"," + profile + ",1100mm\n";
 		Outcome text = cut(pieces, stock, offcuts);
-		assertEquals(1, text.code, text.err);
-		assertTrue(text.out.contains("\n  1500 mm of og ee x: sill [31m left 1000 mm; left 500 mm\n"), text.out);
-		assertTrue(text.out.contains("\n  offcut she lf 1100 mm of og ee x: sill [31m left 1000 mm; left 100 mm\n"), text.out);
-		assertTrue(text.out.contains("\n  1 x sill [31m left 1000 mm of og ee x\n"), text.out);
-		assertTrue(text.out.chars().noneMatch(c -> Character.isISOControl(c) && c != '\n'), text.out);
+		assertEquals(1, text.code(), text.err());
+		assertTrue(text.out().contains("\n  1500 mm of og ee x: sill [31m left 1000 mm; left 500 mm\n"), text.out());
+		assertTrue(text.out().contains("\n  offcut she lf 1100 mm of og ee x: sill [31m left 1000 mm; left 100 mm\n"), text.out());
+		assertTrue(text.out().contains("\n  1 x sill [31m left 1000 mm of og ee x\n"), text.out());
+		assertTrue(text.out().chars().noneMatch(c -> Character.isISOControl(c) && c != '\n'), text.out());
 		JsonObject bar = cut(pieces, stock, offcuts, "--format", "json").json().getAsJsonArray("bars").get(0).getAsJsonObject();
 		assertEquals("sill\u001b[31m\r\nleft\u009b", bar.getAsJsonArray("pieces").get(0).getAsJsonObject().get("label").getAsString());
 	}
@@ -273,11 +266,10 @@ class CutFilesTest {
 
 	private void line(String line, String... words) {
 		Outcome outcome = run(words);
-		assertEquals(2, outcome.code, outcome.err);
-		assertEquals("", outcome.out);
-		assertTrue(outcome.err.contains(line), outcome.err);
-		assertEquals(1, outcome.err.strip().lines().count(), outcome.err);
-		assertEquals(List.of(), failures);
+		assertEquals(2, outcome.code(), outcome.err());
+		assertEquals("", outcome.out());
+		assertTrue(outcome.err().contains(line), outcome.err());
+		assertEquals(1, outcome.err().strip().lines().count(), outcome.err());
 	}
 
 	private Outcome cut(String pieces, String stock, String offcuts, String... more) throws IOException {
@@ -287,27 +279,11 @@ class CutFilesTest {
 		}
 		words.addAll(List.of(more));
 		Outcome outcome = run(words.toArray(String[]::new));
-		assertEquals(List.of(), failures);
-		assertFalse(outcome.out.isEmpty(), outcome.err);
+		assertFalse(outcome.out().isEmpty(), outcome.err());
 		return outcome;
 	}
 
 	private String write(String name, String text) throws IOException {
 		return Files.writeString(folder.resolve(name), text, StandardCharsets.UTF_8).toString();
-	}
-
-	private Outcome run(String... words) {
-		StringWriter out = new StringWriter();
-		StringWriter err = new StringWriter();
-		int code = new CommandRun(SERVICES, "1.2.3", new Console(new PrintWriter(out, true), new PrintWriter(err, true)), failures::add)
-				.run(words);
-		return new Outcome(code, out.toString(), err.toString());
-	}
-
-	private record Outcome(int code, String out, String err) {
-
-		JsonObject json() {
-			return JsonParser.parseString(out).getAsJsonObject();
-		}
 	}
 }

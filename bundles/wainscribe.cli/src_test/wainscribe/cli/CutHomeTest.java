@@ -4,29 +4,23 @@ package wainscribe.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static wainscribe.cli.Outcome.run;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParser;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import wainscribe.report.DesignServices;
-
 /** Cutting plans of a home. */
 class CutHomeTest {
 
-	private static final DesignServices SERVICES = DesignServices.builtIn();
 	private static final String SURVEY = """
 			# units: in
 			kind,room,wall,name,x,y,width,height,depth,angle,note
@@ -46,25 +40,24 @@ class CutHomeTest {
 	@TempDir
 	private Path folder;
 
-	private final List<Throwable> failures = new ArrayList<>();
 	private String home;
 
 	@BeforeEach
 	void survey() throws IOException {
 		home = folder.resolve("home").toString();
-		assertEquals(0, run("survey", Files.writeString(folder.resolve("survey.csv"), SURVEY).toString(), "--home", home).code);
+		assertEquals(0, run("survey", Files.writeString(folder.resolve("survey.csv"), SURVEY).toString(), "--home", home).code());
 	}
 
 	private void price(String list) throws IOException {
 		Outcome outcome = run("takeoff", "--home", home, "--prices", Files.writeString(folder.resolve("prices.csv"), list).toString());
-		assertEquals(0, outcome.code, outcome.err);
+		assertEquals(0, outcome.code(), outcome.err());
 	}
 
 	@Test
 	void everyPieceOfTheCutListIsOnOneBar() throws IOException {
 		price(PRICES);
 		Outcome cut = run("cut", "--home", home, "--format", "json");
-		assertEquals(0, cut.code, cut.err);
+		assertEquals(0, cut.code(), cut.err());
 		List<String> wanted = cut.array("pieces").stream().map(piece -> piece.get("label").getAsString()).sorted().toList();
 		List<String> placed = cut.array("bars").stream().flatMap(bar -> bar.getAsJsonArray("pieces").asList().stream())
 				.map(piece -> piece.getAsJsonObject().get("label").getAsString()).sorted().toList();
@@ -91,8 +84,8 @@ class CutHomeTest {
 	@Test
 	void withoutAPriceThePlanGoesByLengthAndSaysSo() {
 		Outcome cut = run("cut", "--home", home);
-		assertEquals(0, cut.code, cut.err);
-		assertTrue(cut.out.contains("No price for every length of frame 1 1/4\" x 5/8\", poplar: planned by length"), cut.out);
+		assertEquals(0, cut.code(), cut.err());
+		assertTrue(cut.out().contains("No price for every length of frame 1 1/4\" x 5/8\", poplar: planned by length"), cut.out());
 		assertEquals("0.00", run("cut", "--home", home, "--format", "json").json().get("cost").getAsString());
 	}
 
@@ -117,40 +110,20 @@ class CutHomeTest {
 		run("survey", Files.writeString(folder.resolve("other.csv"), SURVEY.replace(";stock=96|144", "")).toString(), "--home", home);
 		price(PRICES.replace("144,10.00", "15,1.00").replace("96,7.00", "14,1.00"));
 		Outcome cut = run("cut", "--home", home);
-		assertEquals(1, cut.code, cut.out);
-		assertTrue(cut.out.contains("Missing: no length is known that holds\n  Nook A-L1/left 1' 10\""), cut.out);
-		assertEquals(1, run("cut", "--home", home, "--accept").code);
+		assertEquals(1, cut.code(), cut.out());
+		assertTrue(cut.out().contains("Missing: no length is known that holds\n  Nook A-L1/left 1' 10\""), cut.out());
+		assertEquals(1, run("cut", "--home", home, "--accept").code());
 		assertTrue(run("cut", "--home", home, "--format", "json").json().getAsJsonArray("accepted").isEmpty());
 	}
 
 	@Test
 	void aCutListOfAPackIsTakenAsPieces() throws IOException {
 		Path pack = folder.resolve("pack");
-		assertEquals(0, run("pack", "--home", home, "--out", pack.toString()).code);
+		assertEquals(0, run("pack", "--home", home, "--out", pack.toString()).code());
 		String stock = "profile,length,price,available\n\"frame 1 1/4\"\" x 5/8\"\"\",96in,7,\n\"rail 2 1/2\"\" x 3/4\"\"\",96in,9,\n"
 				+ "\"base 5 1/2\"\" x 9/16\"\"\",96in,12,\n";
 		Outcome cut = run("cut", "--pieces", pack.resolve("pieces.csv").toString(), "--stock",
 				Files.writeString(folder.resolve("s.csv"), stock).toString(), "--format", "json");
-		assertEquals(0, cut.code, cut.err);
-	}
-
-	private Outcome run(String... words) {
-		StringWriter out = new StringWriter();
-		StringWriter err = new StringWriter();
-		int code = new CommandRun(SERVICES, "1.2.3", new Console(new PrintWriter(out, true), new PrintWriter(err, true)), failures::add)
-				.run(words);
-		assertEquals(List.of(), failures);
-		return new Outcome(code, out.toString(), err.toString());
-	}
-
-	private record Outcome(int code, String out, String err) {
-
-		JsonObject json() {
-			return JsonParser.parseString(out).getAsJsonObject();
-		}
-
-		List<JsonObject> array(String name) {
-			return json().getAsJsonArray(name).asList().stream().map(JsonElement::getAsJsonObject).toList();
-		}
+		assertEquals(0, cut.code(), cut.err());
 	}
 }

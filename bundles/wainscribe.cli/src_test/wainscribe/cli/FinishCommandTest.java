@@ -3,14 +3,11 @@ package wainscribe.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static wainscribe.cli.Outcome.run;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
@@ -21,11 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import wainscribe.report.DesignServices;
-
 class FinishCommandTest {
-
-	private static final DesignServices SERVICES = DesignServices.builtIn();
 
 	private static final String WASH_ROOM = """
 			# units: mm
@@ -44,8 +37,6 @@ class FinishCommandTest {
 
 	@TempDir
 	private Path folder;
-
-	private final List<Throwable> failures = new ArrayList<>();
 
 	/** Sharma, Wu, Dalal 2005, Table 1, pair 25 (doi 10.1002/col.20070). */
 	@Test
@@ -77,7 +68,7 @@ class FinishCommandTest {
 	void aScheduleSaysWhatSpeaksAgainstAPaint() throws IOException {
 		Path csv = Files.writeString(folder.resolve("room.csv"), WASH_ROOM);
 		Path home = folder.resolve("home");
-		assertEquals(0, run("survey", csv.toString(), "--home", home.toString()).code);
+		assertEquals(0, run("survey", csv.toString(), "--home", home.toString()).code());
 		JsonObject room = json("finish", "--home", home.toString(), "--format", "json").getAsJsonArray("rooms").get(0).getAsJsonObject();
 		// 20 degrees at 60 %: dew point 12.0 degrees (Hyland, Wexler 1983)
 		assertEquals(12.0, room.getAsJsonObject("air").get("dewPoint").getAsDouble(), 0.05);
@@ -89,7 +80,7 @@ class FinishCommandTest {
 		assertEquals(1.6, zone.get("litres").getAsDouble(), 1e-3);
 		assertEquals(4, zone.getAsJsonArray("unsuited").size(), () -> zone.toString());
 		assertTrue(zone.getAsJsonArray("preparation").get(0).getAsString().contains("1926"));
-		assertTrue(run("finish", "--home", home.toString()).out.contains("does not suit"));
+		assertTrue(run("finish", "--home", home.toString()).out().contains("does not suit"));
 	}
 
 	@ParameterizedTest
@@ -98,27 +89,15 @@ class FinishCommandTest {
 			"--against;#123456|--colour", "--format;json|--home" })
 	void badInputIsOneLine(String words, String message) {
 		Outcome outcome = run(("finish;" + words).split(";"));
-		assertEquals(2, outcome.code);
-		assertTrue(outcome.err.contains(message), outcome.err);
-		assertEquals(1, outcome.err.lines().count(), outcome.err);
-		assertEquals("", outcome.out);
+		assertEquals(2, outcome.code());
+		assertTrue(outcome.err().contains(message), outcome.err());
+		assertEquals(1, outcome.err().lines().count(), outcome.err());
+		assertEquals("", outcome.out());
 	}
 
 	private JsonObject json(String... words) {
 		Outcome outcome = run(words);
-		assertEquals(0, outcome.code, outcome.err);
-		return JsonParser.parseString(outcome.out).getAsJsonObject();
-	}
-
-	private Outcome run(String... words) {
-		StringWriter out = new StringWriter();
-		StringWriter err = new StringWriter();
-		Console console = new Console(new PrintWriter(out, true), new PrintWriter(err, true));
-		int code = new CommandRun(SERVICES, "test", console, failures::add).run(words);
-		assertEquals(List.of(), failures);
-		return new Outcome(code, out.toString(), err.toString());
-	}
-
-	private record Outcome(int code, String out, String err) {
+		assertEquals(0, outcome.code(), outcome.err());
+		return JsonParser.parseString(outcome.out()).getAsJsonObject();
 	}
 }
