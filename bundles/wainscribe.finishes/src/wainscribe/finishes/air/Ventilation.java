@@ -17,9 +17,6 @@ public record Ventilation(double leakage, double fan, boolean continuous, int ru
 	/** Air changes an hour of a room with its door shut and no fan. Common practice. */
 	public static final double LEAKAGE = 0.5;
 
-	/** Minutes to run a fan after bathing. Home-builder association note; general guides. */
-	public static final int RUN_ON = 20;
-
 	/** Refuses what is out of range. */
 	public Ventilation {
 		if (!(leakage >= 0) || !(fan >= 0) || runOn < 0) {
