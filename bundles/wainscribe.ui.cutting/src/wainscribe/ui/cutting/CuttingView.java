@@ -41,7 +41,7 @@ public final class CuttingView extends ViewPart implements ISelectionListener {
 	/** Id of the view. */
 	public static final String ID = "wainscribe.ui.cutting"; //$NON-NLS-1$
 
-	private static final int[] BARS_AND_LIST = { 58, 42 };
+	private static final int[] BARS_AND_LIST = { 48, 52 };
 
 	private final StackLayout pages = new StackLayout();
 	private PlanSource source;
